@@ -1,0 +1,53 @@
+package quoin.opening;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** The four corners, seen standing underneath, facing the head, looking up; in order round the opening. */
+public enum Corner {
+    /** Where head and left side meet: the origin. */
+    HEAD_LEFT,
+    /** Where head and right side meet. */
+    HEAD_RIGHT,
+    /** Where foot and right side meet. */
+    FOOT_RIGHT,
+    /** Where foot and left side meet. */
+    FOOT_LEFT;
+
+    private final String text = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
+    /** {@return the corner as documents write it} */
+    public String text() {
+        return text;
+    }
+
+    /** {@return the corner at the other end of the diagonal} */
+    public Corner opposite() {
+        return values()[(ordinal() + 2) % 4];
+    }
+
+    /** {@return whether it is at the head} */
+    public boolean isHead() {
+        return this == HEAD_LEFT || this == HEAD_RIGHT;
+    }
+
+    /** {@return whether it is on the left} */
+    public boolean isLeft() {
+        return this == HEAD_LEFT || this == FOOT_LEFT;
+    }
+
+    /**
+     * The corner of that name.
+     *
+     * @param text the name as documents write it
+     * @return the corner, or empty where there is none of that name
+     */
+    public static Optional<Corner> find(String text) {
+        for (Corner corner : values()) {
+            if (corner.text.equals(text)) {
+                return Optional.of(corner);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,65 @@
+package quoin.opening;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** The four sides, seen standing underneath, facing the head, looking up; in order round the opening. */
+public enum Side {
+    /** The high edge, or the one that was marked. Runs left to right. */
+    HEAD(Corner.HEAD_LEFT, Corner.HEAD_RIGHT),
+    /** On the right hand. Runs from head to foot. */
+    RIGHT(Corner.HEAD_RIGHT, Corner.FOOT_RIGHT),
+    /** Opposite the head. Runs left to right. */
+    FOOT(Corner.FOOT_LEFT, Corner.FOOT_RIGHT),
+    /** On the left hand. Runs from head to foot. */
+    LEFT(Corner.HEAD_LEFT, Corner.FOOT_LEFT);
+
+    private final String text = name().toLowerCase(Locale.ROOT);
+    private final Corner from;
+    private final Corner to;
+
+    Side(Corner from, Corner to) {
+        this.from = from;
+        this.to = to;
+    }
+
+    /** {@return the side as documents write it} */
+    public String text() {
+        return text;
+    }
+
+    /** {@return the corner that distances along it start from} */
+    public Corner from() {
+        return from;
+    }
+
+    /** {@return the corner at its other end} */
+    public Corner to() {
+        return to;
+    }
+
+    /**
+     * Whether the side ends in that corner.
+     *
+     * @param corner the corner
+     * @return whether they touch
+     */
+    public boolean touches(Corner corner) {
+        return from == corner || to == corner;
+    }
+
+    /**
+     * The side of that name.
+     *
+     * @param text the name as documents write it
+     * @return the side, or empty where there is none of that name
+     */
+    public static Optional<Side> find(String text) {
+        for (Side side : values()) {
+            if (side.text.equals(text)) {
+                return Optional.of(side);
+            }
+        }
+        return Optional.empty();
+    }
+}
