@@ -1,0 +1,71 @@
+package quoin.judge;
+
+import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.special.Erf;
+import org.apache.commons.math3.special.Gamma;
+
+/**
+ * The only door to the distributions of commons-math3 in this package: standard normal, Student's t, chi-square.
+ *
+ * <p>Nothing here draws random numbers. Both tails keep their digits, since each is computed as itself and never as one
+ * minus the other.
+ */
+final class Gauss {
+    private static final double ROOT_HALF = StrictMath.sqrt(0.5);
+    private static final double ROOT_TWO = StrictMath.sqrt(2.0);
+
+    private Gauss() {}
+
+    /** P(Z &le; z); NaN gives NaN. */
+    static double below(double z) {
+        return 0.5 * Erf.erfc(-z * ROOT_HALF);
+    }
+
+    /** P(lo &le; Z &le; hi), from the tail that keeps the digits; 0 where lo is not below hi. */
+    static double between(double lo, double hi) {
+        if (!(lo < hi)) {
+            return 0;
+        }
+        return lo > 0 ? below(-lo) - below(-hi) : below(hi) - below(lo);
+    }
+
+    /** P(T &le; t) for Student's t; the normal for infinite degrees of freedom. */
+    static double below(double t, double degreesOfFreedom) {
+        if (degreesOfFreedom == Double.POSITIVE_INFINITY || Double.isInfinite(t)) {
+            return below(t);
+        }
+        return new TDistribution(null, degreesOfFreedom).cumulativeProbability(t);
+    }
+
+    /** P(lo &le; T &le; hi) for Student's t; 0 where lo is not below hi. */
+    static double between(double lo, double hi, double degreesOfFreedom) {
+        if (!(lo < hi)) {
+            return 0;
+        }
+        return lo > 0
+                ? below(-lo, degreesOfFreedom) - below(-hi, degreesOfFreedom)
+                : below(hi, degreesOfFreedom) - below(lo, degreesOfFreedom);
+    }
+
+    /** The z with P(Z &le; z) = p, for 0 &lt; p &lt; 1. */
+    static double quantile(double p) {
+        return p < 0.5 ? -ROOT_TWO * Erf.erfcInv(2 * p) : ROOT_TWO * Erf.erfInv(2 * p - 1);
+    }
+
+    /** The z with P(|Z| &le; z) = span for a positive span, and its negative for a negative one; &minus;1 &lt; span &lt; 1. */
+    static double quantileOfSpan(double span) {
+        return ROOT_TWO * Erf.erfInv(span);
+    }
+
+    /** The density of |Z| in so many dimensions. */
+    static double shell(int dimensions, double radius) {
+        double half = 0.5 * dimensions;
+        double scale = StrictMath.exp(-Gamma.logGamma(half) - (half - 1) * StrictMath.log(2) - 0.5 * radius * radius);
+        return StrictMath.pow(radius, dimensions - 1.0) * scale;
+    }
+
+    /** P(|Z| &le; radius) in so many dimensions. */
+    static double ball(int dimensions, double radius) {
+        return radius > 0 ? Gamma.regularizedGammaP(0.5 * dimensions, 0.5 * radius * radius) : 0;
+    }
+}
