@@ -1,0 +1,320 @@
+package quoin.words;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeMap;
+import quoin.judge.Args;
+import quoin.judge.Caution;
+import quoin.judge.Margin;
+import quoin.judge.Odds;
+import quoin.judge.Problem;
+import quoin.judge.Reason;
+import quoin.judge.Retake;
+import quoin.judge.Step;
+import quoin.judge.Verdict;
+import quoin.measure.Dimension;
+import quoin.opening.Suspect;
+
+/**
+ * The message catalogue: sentences for the codes of an answer, and plain words for odds, margins and places.
+ *
+ * <p>There is one catalogue so far, English; every other locale falls back to it. A code without a sentence is shown as
+ * the code with its arguments, never refused. Immutable and safe for use by many threads.
+ */
+public final class Words {
+    private static final Words ENGLISH = new Words(Locale.ENGLISH, load("words.properties"));
+
+    private final Locale locale;
+    private final Map<String, String> patterns;
+    private final PlainPlace places = new PlainPlace(this);
+
+    private Words(Locale locale, Map<String, String> patterns) {
+        this.locale = locale;
+        this.patterns = patterns;
+    }
+
+    /**
+     * The words for a locale; English where there are none of its own.
+     *
+     * @param locale whom the words are for
+     * @return the catalogue
+     */
+    public static Words in(Locale locale) {
+        Objects.requireNonNull(locale, "locale");
+        return ENGLISH;
+    }
+
+    private static Map<String, String> load(String name) {
+        Properties properties = new Properties();
+        try (InputStream in = Words.class.getResourceAsStream(name)) {
+            properties.load(new InputStreamReader(Objects.requireNonNull(in, name), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        Map<String, String> map = new TreeMap<>();
+        properties.stringPropertyNames().forEach(key -> map.put(key, properties.getProperty(key)));
+        return Collections.unmodifiableMap(map);
+    }
+
+    /** {@return the locale that the sentences are really in} */
+    public Locale locale() {
+        return locale;
+    }
+
+    /** {@return every key that has a sentence, sorted} */
+    public Set<String> keys() {
+        return patterns.keySet();
+    }
+
+    /**
+     * Whether there is a sentence.
+     *
+     * @param key the kind and the code, such as {@code reason.doubt}
+     * @return whether the catalogue has it
+     */
+    public boolean has(String key) {
+        return patterns.containsKey(key);
+    }
+
+    /**
+     * The sentence of a key, filled.
+     *
+     * @param key the kind and the code, such as {@code reason.doubt}
+     * @param args what fills it
+     * @return the sentence; the key with its arguments where there is none
+     */
+    public String text(String key, Args args) {
+        String pattern = patterns.get(key);
+        if (pattern == null) {
+            return args.asMap().isEmpty() ? key : key + " " + args;
+        }
+        return Template.fill(pattern, args.asMap());
+    }
+
+    /**
+     * What is wrong in a document and what would be right.
+     *
+     * @param problem the problem
+     * @return the sentence, without its place
+     */
+    public String of(Problem problem) {
+        return text("problem." + problem.code(), withPlace(problem.args(), "pointer", problem.pointer()));
+    }
+
+    /**
+     * The line that goes to standard error: {@code FILE:LINE:COLUMN: what is wrong, what would be right}.
+     *
+     * @param file the file as the caller named it
+     * @param problem the problem
+     * @return the line, without an end of line
+     */
+    public String line(String file, Problem problem) {
+        String warning = problem.severity() == Problem.Severity.WARNING ? text("problem-is-warning", Args.NONE) : "";
+        return file + ":" + problem.line() + ":" + problem.column() + ": " + warning + of(problem);
+    }
+
+    /**
+     * How something came about.
+     *
+     * @param step the step
+     * @return the sentence
+     */
+    public String of(Step step) {
+        return text("step." + step.code(), step.args());
+    }
+
+    /**
+     * Why a finding is undecided.
+     *
+     * @param reason the reason
+     * @return the sentence
+     */
+    public String of(Reason reason) {
+        return text("reason." + reason.text(), Args.NONE);
+    }
+
+    /**
+     * What to take care of.
+     *
+     * @param caution the caution
+     * @return the sentence
+     */
+    public String of(Caution caution) {
+        return text("caution." + caution.code(), caution.args());
+    }
+
+    /**
+     * A verdict in a word.
+     *
+     * @param verdict the verdict
+     * @return the word
+     */
+    public String of(Verdict verdict) {
+        return text("verdict." + verdict.text(), Args.NONE);
+    }
+
+    /**
+     * What to read again, with what, how well, and what that is worth.
+     *
+     * @param retake the request
+     * @return the sentence
+     */
+    public String of(Retake retake) {
+        Args args = Args.of("places", retake.readings().stream().map(this::place).toList());
+        args = retake.by().isEmpty() ? args : args.with("by", retake.by());
+        args = retake.times() == 1 ? args : args.with("times", (double) retake.times());
+        if (Double.isFinite(retake.u()) && retake.u() > 0) {
+            args = args.with("within", Numbers.halfUp(2 * retake.u()));
+        }
+        String sentence = text("retake", args);
+        return retake.settles() >= 0 && retake.settles() <= 1
+                ? sentence + text("retake.settles", Args.of("percent", StrictMath.floor(retake.settles() * 100)))
+                : sentence;
+    }
+
+    /**
+     * A probability in plain words, such as {@code 1 in 20 against}.
+     *
+     * @param odds the probability
+     * @return the words
+     */
+    public String of(Odds odds) {
+        return odds(odds.value());
+    }
+
+    /**
+     * A probability in plain words, such as {@code as good as certain: 2 in 1000 against}; rounded to the cautious side.
+     *
+     * @param probability the probability that something holds, 0 to 1
+     * @return the words; NaN is not known
+     */
+    public String odds(double probability) {
+        PlainOdds.Said said = PlainOdds.say(probability);
+        return text(said.key(), said.args());
+    }
+
+    /**
+     * What there is to spare, such as {@code 3 mm to spare, give or take 1½}: to the nearest half, with the doubt expanded
+     * by two and rounded up. Angles are said as an offset in each metre.
+     *
+     * @param margin the margin
+     * @return the words
+     */
+    public String of(Margin margin) {
+        boolean angle = margin.dimension() == Dimension.ANGLE;
+        double value = angle ? 1000 * StrictMath.tan(margin.value()) : margin.dimension().toAnswer(margin.value());
+        double give = 2 * (angle ? 1000 * margin.u() : Math.abs(span(margin)));
+        String unit = angle ? text("unit.in-each-metre", Args.NONE) : margin.dimension().answerUnit();
+        boolean beyond = value < 0 && !Numbers.nearestHalf(Math.abs(value)).equals("0");
+        Args args = Args.of("amount", Numbers.nearestHalf(Math.abs(value))).with("unit", unit);
+        String key = beyond ? "margin.over" : "margin.spare";
+        return give > 0
+                ? text(key, args.with("give", Numbers.halfUp(give)))
+                : text(key, args);
+    }
+
+    private static double span(Margin margin) {
+        Dimension dimension = margin.dimension();
+        return dimension.toAnswer(margin.u()) - dimension.toAnswer(0);
+    }
+
+    /**
+     * How far a corner is out of square, as an offset over a leg: never degrees.
+     *
+     * @param departureRad the corner's angle less a right angle, in rad
+     * @param legMm the length of the leg in mm
+     * @param corner the corner as documents write it
+     * @return the words, such as {@code 4 mm out over the 2.4 m leg at foot-right}
+     */
+    public String outOver(double departureRad, double legMm, String corner) {
+        double offset = Math.abs(StrictMath.sin(departureRad) * legMm);
+        Args args = Args.of("offset", Numbers.nearestHalf(offset)).with("leg", Numbers.rounded(legMm / 1000, 1));
+        return text("out-over", args.with("corner", corner));
+    }
+
+    /**
+     * What a misreading could have been without anything here showing it.
+     *
+     * @param of the reading as documents write it
+     * @param detectableMm the least slip that would have been noticed, in mm; NaN or infinite where none would
+     * @return the sentence
+     */
+    public String unseen(String of, double detectableMm) {
+        Args args = Args.of("place", place(of));
+        return Double.isFinite(detectableMm)
+                ? text("unseen", args.with("mm", StrictMath.ceil(detectableMm)))
+                : text("unseen.any", args);
+    }
+
+    /**
+     * A slip that would explain a disagreement.
+     *
+     * @param slip the slip
+     * @return the sentence
+     */
+    public String of(Suspect.Slip slip) {
+        Args args = Args.of("place", place(slip.reading()));
+        args = Double.isFinite(slip.by()) ? args.with("by", number(Math.abs(slip.by()), 0)) : args;
+        args = args.with("way", text(slip.by() < 0 ? "slip.too-short" : "slip.too-long", Args.NONE));
+        return slip.looksLike().isEmpty()
+                ? text("slip", args)
+                : text("slip", args.with("like", text("slip." + slip.looksLike(), Args.NONE)));
+    }
+
+    /**
+     * The place of a reading in words.
+     *
+     * @param of the place as documents write it, such as {@code width@1/4}
+     * @return the words; the text itself where it names no place
+     */
+    public String place(String of) {
+        return places.say(of);
+    }
+
+    /**
+     * A number as people read it: at most six significant digits, no trailing zeros.
+     *
+     * @param value the number
+     * @return its text; NaN and infinities are unknown
+     */
+    public String number(double value) {
+        return Numbers.plain(value);
+    }
+
+    /**
+     * A number rounded to some decimals, halves away from zero, no trailing zeros.
+     *
+     * @param value the number, finite
+     * @param decimals how many decimals, 0 to 6
+     * @return its text
+     */
+    public String number(double value, int decimals) {
+        if (!(decimals >= 0 && decimals <= 6)) {
+            throw new IllegalArgumentException("decimals must be 0 to 6, got " + decimals);
+        }
+        return Double.isFinite(value) ? Numbers.rounded(value, decimals) : Numbers.plain(value);
+    }
+
+    /**
+     * An expanded doubt (twice the standard uncertainty), up to the next half.
+     *
+     * @param u the standard uncertainty, 0 or more
+     * @return the text, such as 1½
+     */
+    public String giveOrTake(double u) {
+        return Double.isFinite(u) ? Numbers.halfUp(2 * u) : Numbers.plain(u);
+    }
+
+    private static Args withPlace(Args args, String name, String value) {
+        return args.get(name).isPresent() ? args : args.with(name, value);
+    }
+}

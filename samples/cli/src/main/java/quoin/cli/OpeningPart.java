@@ -1,0 +1,111 @@
+package quoin.cli;
+
+import java.util.Optional;
+import quoin.job.Assessment;
+import quoin.job.FigureValue;
+import quoin.measure.Estimate;
+import quoin.measure.Uncertain;
+import quoin.opening.Corner;
+import quoin.opening.Suspect;
+import quoin.words.Words;
+
+/** The opening as it was measured, how far it is from square, and which readings do not fit. */
+final class OpeningPart {
+    private static final double SPOKEN_OF_MM = 0.5;
+
+    private final Assessment assessment;
+    private final Words words;
+    private final Lengths lengths;
+
+    OpeningPart(Assessment assessment, Words words, Lengths lengths) {
+        this.assessment = assessment;
+        this.words = words;
+        this.lengths = lengths;
+    }
+
+    void on(Page page) {
+        page.heading("THE OPENING AS MEASURED");
+        if (assessment.shape().isEmpty()) {
+            page.text(2, "The readings do not determine its shape yet.");
+        } else {
+            new OpeningDrawing(assessment.shape().get().corners(), lengths).on(page);
+            diagonals(page);
+            corners(page);
+            largest(page);
+        }
+        suspects(page);
+    }
+
+    private void diagonals(Page page) {
+        value("opening.diagonal.difference").ifPresent(v -> page.text(2, "They differ by " + lengths.say(Math.abs(v.value()))
+                + give(v) + "."));
+    }
+
+    private void corners(Page page) {
+        for (Corner corner : Corner.values()) {
+            Optional<Estimate> departure = value("opening.corner." + corner.text() + ".departure");
+            double leg = leg(corner);
+            if (departure.isPresent() && Math.abs(departure.get().value()) * leg >= SPOKEN_OF_MM) {
+                page.text(2, words.outOver(departure.get().value(), leg, corner.text()) + ".");
+            }
+        }
+    }
+
+    private double leg(Corner corner) {
+        var corners = assessment.shape().orElseThrow().corners();
+        Corner other = switch (corner) {
+            case HEAD_LEFT -> Corner.FOOT_LEFT;
+            case HEAD_RIGHT -> Corner.FOOT_RIGHT;
+            case FOOT_RIGHT -> Corner.HEAD_RIGHT;
+            case FOOT_LEFT -> Corner.HEAD_LEFT;
+        };
+        double[] a = corners.get(corner);
+        double[] b = corners.get(other);
+        return a == null || b == null ? 0 : StrictMath.hypot(b[0] - a[0], b[1] - a[1]);
+    }
+
+    private void largest(Page page) {
+        Optional<Estimate> width = value("fit.width");
+        Optional<Estimate> length = value("fit.length");
+        if (width.isEmpty() || length.isEmpty()) {
+            return;
+        }
+        page.text(2, "The largest true rectangle that goes in, level with the head: "
+                + lengths.say(width.get().value()) + " by " + lengths.say(length.get().value()) + ".");
+        Optional<Estimate> ruleWidth = value("fit.rule.width");
+        Optional<Estimate> ruleLength = value("fit.rule.length");
+        if (ruleWidth.isPresent() && ruleLength.isPresent()) {
+            double more = Math.max(
+                    ruleWidth.get().value() - width.get().value(),
+                    ruleLength.get().value() - length.get().value());
+            String warning = more >= 1 ? ": up to " + lengths.say(more) + " more than goes in." : ".";
+            page.text(2, "The least reading each way would say " + lengths.say(ruleWidth.get().value()) + " by "
+                    + lengths.say(ruleLength.get().value()) + warning);
+        }
+    }
+
+    private void suspects(Page page) {
+        if (assessment.adjustment().accepted()) {
+            return;
+        }
+        page.blank();
+        page.text(2, "THE READINGS DO NOT AGREE: no shape with four sides has all of them.");
+        for (Suspect suspect : assessment.adjustment().suspects()) {
+            page.text(2, suspect.readings().size() == 1 ? "This one stands out:" : "One of these, no telling which:");
+            for (Suspect.Slip slip : suspect.slips()) {
+                page.hanging("  - ", words.of(slip));
+            }
+            page.text(2, "Read again first: " + words.place(suspect.askFor()) + ".");
+        }
+    }
+
+    private Optional<Estimate> value(String figure) {
+        return Optional.ofNullable(assessment.figures().get(figure)).map(FigureValue::estimate);
+    }
+
+    private String give(Estimate estimate) {
+        return estimate instanceof Uncertain uncertain
+                ? ", give or take " + words.giveOrTake(uncertain.standardUncertainty()) + " mm"
+                : "";
+    }
+}

@@ -1,0 +1,97 @@
+package quoin.cli;
+
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import quoin.job.Assessment;
+import quoin.judge.Args;
+import quoin.judge.Finding;
+import quoin.judge.Retake;
+import quoin.judge.Verdict;
+import quoin.opening.Reading;
+import quoin.words.Words;
+
+/** What to measure again or still, and why; and the slip that nothing would have shown. */
+final class RetakePart {
+    private final Assessment assessment;
+    private final Words words;
+
+    RetakePart(Assessment assessment, Words words) {
+        this.assessment = assessment;
+        this.words = words;
+    }
+
+    void on(Page page) {
+        boolean asks = !assessment.survey().missing().isEmpty()
+                || assessment.findings().stream().anyMatch(RetakePart::asks);
+        if (asks) {
+            page.heading("WHAT TO MEASURE, AND WHY");
+            missing(page);
+            next(page);
+            retakes(page);
+        }
+        unseen(page);
+    }
+
+    private static boolean asks(Finding finding) {
+        return finding.verdict() == Verdict.UNDECIDED && !finding.retakes().isEmpty();
+    }
+
+    private void missing(Page page) {
+        for (String missing : assessment.survey().missing()) {
+            page.hanging("  - ", words.text("missing", Args.of("what", what(missing))));
+        }
+    }
+
+    private void next(Page page) {
+        assessment.survey().next().ifPresent(next -> {
+            String by = next.by().isEmpty() ? "" : ", with the " + next.by();
+            page.text(2, "Next: " + what(next.of()) + by + "; " + words.of(next.because()) + ".");
+        });
+    }
+
+    private String what(String name) {
+        return words.has("survey." + name) ? words.text("survey." + name, Args.NONE) : words.place(name);
+    }
+
+    private void retakes(Page page) {
+        Set<String> said = new LinkedHashSet<>();
+        for (Finding finding : assessment.findings()) {
+            for (Retake retake : asks(finding) ? finding.retakes() : List.<Retake>of()) {
+                String line = words.of(retake) + " (" + finding.clause() + ").";
+                if (said.add(line)) {
+                    page.hanging("  - ", line);
+                }
+                other(retake).ifPresent(tool -> said.add("tool " + tool));
+            }
+        }
+        said.stream()
+                .filter(line -> line.startsWith("tool "))
+                .forEach(line -> page.text(
+                        4, words.text("retake.other-instrument", Args.of("by", line.substring("tool ".length())))));
+    }
+
+    /** The instrument asked for, where it is another than the one that took the reading. */
+    private Optional<String> other(Retake retake) {
+        for (Reading reading : assessment.job().opening().readings()) {
+            if (retake.readings().contains(reading.name()) && !reading.by().id().equals(retake.by())) {
+                return Optional.of(retake.by()).filter(by -> !by.isEmpty());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void unseen(Page page) {
+        assessment.adjustment().readings().stream()
+                .filter(reading -> reading.detectable() > 0 && !reading.of().startsWith("angle@"))
+                .max(Comparator.comparingDouble(reading -> reading.detectable()))
+                .ifPresent(reading -> page.blank()
+                        .text(2, capital(words.unseen(reading.name(), reading.detectable())) + "."));
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+}
