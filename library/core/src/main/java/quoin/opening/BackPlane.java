@@ -1,0 +1,218 @@
+package quoin.opening;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import quoin.measure.Influence;
+import quoin.measure.Uncertain;
+
+/**
+ * The outline at the back of the recess.
+ *
+ * <p>Where its own readings determine it, it has its own adjustment, its head parallel to the head in front and its
+ * middle behind the middle in front. Where they do not, it is the front outline moved by one offset for each side point
+ * that a reading touches, prior 0 within plus or minus {@code straightWithin}. Immutable and safe for use by many
+ * threads.
+ *
+ * @param outline the outline
+ * @param redundancy how many independent checks its readings hold
+ * @param statistic the sum of squares that is tested
+ * @param unused readings of it that could not be used, as it is not determined
+ */
+record BackPlane(Outline outline, int redundancy, double statistic, List<String> unused) {
+    BackPlane {
+        unused = List.copyOf(unused);
+    }
+
+    boolean isAccepted() {
+        return redundancy == 0 || statistic <= GlobalTest.critical(redundancy);
+    }
+
+    static Optional<BackPlane> of(Survey survey, Outline front) {
+        if (survey.outline(Plane.BACK).isEmpty()) {
+            return Optional.empty();
+        }
+        Adjustment own = Adjustment.of(survey, Plane.BACK);
+        if (own.isSolved()) {
+            Outline outline = Outline.of(own).centredOn(front);
+            return Optional.of(new BackPlane(outline, own.redundancy(), own.statistic(), List.of()));
+        }
+        return Optional.of(new Offsets(survey, front).solve());
+    }
+
+    /** One offset of a side point from the front outline. */
+    private record Offset(Side side, double along, String at) {}
+
+    /** The offsets that readings across the back tell of; not safe for use by many threads. */
+    private static final class Offsets {
+        private final Outline front;
+        private final double within;
+        private final List<Offset> offsets = new ArrayList<>();
+        private final List<int[]> pairs = new ArrayList<>();
+        private final List<Uncertain> shortfalls = new ArrayList<>();
+        private final List<String> unused = new ArrayList<>();
+
+        Offsets(Survey survey, Outline front) {
+            this.front = front;
+            this.within = survey.straightWithinMm() > 0 ? survey.straightWithinMm() : 0;
+            for (int i = 0; i < survey.readings().size(); i++) {
+                Reading reading = survey.readings().get(i);
+                if (reading.in() == Plane.BACK) {
+                    add(reading, survey.observed(i));
+                }
+            }
+        }
+
+        private void add(Reading reading, List<Uncertain> observed) {
+            Span span = reading.of();
+            if (span instanceof Span.Across across) {
+                double length = sideLength(across.start());
+                join(across.start(), across.end(), across.at().on(length), across.at().text(), observed);
+            } else if (span instanceof Span.Edge edge) {
+                boolean width = edge.side() == Side.HEAD || edge.side() == Side.FOOT;
+                boolean first = edge.side() == Side.HEAD || edge.side() == Side.LEFT;
+                Side start = width ? Side.LEFT : Side.HEAD;
+                Side end = width ? Side.RIGHT : Side.FOOT;
+                join(start, end, first ? 0 : 1, edge.side().text(), observed);
+            } else if (!(span instanceof Span.Depth) && !(span instanceof Span.Fall)) {
+                unused.add(reading.name());
+            }
+        }
+
+        private double sideLength(Side side) {
+            Outline.Vertex a = front.corner(side.from());
+            Outline.Vertex b = front.corner(side.to());
+            return Math.hypot(b.x().value() - a.x().value(), b.y().value() - a.y().value());
+        }
+
+        private void join(Side start, Side end, double along, String at, List<Uncertain> observed) {
+            int p = index(new Offset(start, along, at));
+            int q = index(new Offset(end, along, at));
+            Outline.Vertex a = front.on(start, along, at);
+            Outline.Vertex b = front.on(end, along, at);
+            Uncertain between = Uncertain.hypot(b.x().minus(a.x()), b.y().minus(a.y()));
+            for (Uncertain value : observed) {
+                pairs.add(new int[] {p, q});
+                shortfalls.add(between.minus(value));
+            }
+        }
+
+        private int index(Offset offset) {
+            int at = offsets.indexOf(offset);
+            if (at >= 0) {
+                return at;
+            }
+            offsets.add(offset);
+            return offsets.size() - 1;
+        }
+
+        /** Least squares: the offsets of both ends add up to what the back is narrower. */
+        BackPlane solve() {
+            int m = offsets.size();
+            int n = shortfalls.size();
+            double priorVariance = within > 0 ? within * within / 3 : 1e-6;
+            double[][] c = new double[n][n];
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    c[i][j] = shortfalls.get(i).covariance(shortfalls.get(j)) + shared(i, j) * priorVariance;
+                }
+                c[i][i] += 1e-8;
+            }
+            double[][] inverse = new Cholesky(c, 0).inverse();
+            List<Uncertain> inputs = new ArrayList<>(shortfalls);
+            for (Offset offset : offsets) {
+                inputs.add(Uncertain.of(
+                        0,
+                        Influence.rectangular(
+                                "straight/back/" + offset.side().text() + "@" + offset.at(),
+                                Math.sqrt(3 * priorVariance))));
+            }
+            List<Uncertain> solved = new ArrayList<>();
+            for (int k = 0; k < m; k++) {
+                solved.add(offset(k, inverse, inputs, priorVariance));
+            }
+            double statistic = 0;
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    statistic += shortfalls.get(i).value() * inverse[i][j] * shortfalls.get(j).value();
+                }
+            }
+            return new BackPlane(outline(solved), n, statistic, unused);
+        }
+
+        private int shared(int i, int j) {
+            int count = 0;
+            for (int a : pairs.get(i)) {
+                for (int b : pairs.get(j)) {
+                    count += a == b ? 1 : 0;
+                }
+            }
+            return count;
+        }
+
+        /** The k-th offset as a weighted sum of shortfalls and priors: prior plus gain times what it does not explain. */
+        private Uncertain offset(int k, double[][] inverse, List<Uncertain> inputs, double priorVariance) {
+            int n = shortfalls.size();
+            double[] partials = new double[inputs.size()];
+            partials[n + k] = 1;
+            double value = 0;
+            for (int i = 0; i < n; i++) {
+                double gain = 0;
+                for (int j = 0; j < n; j++) {
+                    boolean touches = pairs.get(j)[0] == k || pairs.get(j)[1] == k;
+                    gain += touches ? priorVariance * inverse[j][i] : 0;
+                }
+                partials[i] += gain;
+                partials[n + pairs.get(i)[0]] -= gain;
+                partials[n + pairs.get(i)[1]] -= gain;
+                value += gain * shortfalls.get(i).value();
+            }
+            return Uncertain.combine(value, partials, inputs);
+        }
+
+        private Outline outline(List<Uncertain> solved) {
+            Map<Side, List<Outline.Vertex>> sides = new EnumMap<>(Side.class);
+            for (Side side : Side.values()) {
+                List<Integer> own = new ArrayList<>();
+                for (int k = 0; k < offsets.size(); k++) {
+                    if (offsets.get(k).side() == side) {
+                        own.add(k);
+                    }
+                }
+                own.sort(Comparator.comparingDouble(k -> offsets.get(k).along()));
+                sides.put(side, chain(side, own, solved));
+            }
+            return new Outline(sides);
+        }
+
+        /** Beyond the outermost touched points the side runs on beside the one in front. */
+        private List<Outline.Vertex> chain(Side side, List<Integer> own, List<Uncertain> solved) {
+            List<Outline.Vertex> front1 = front.side(side);
+            if (own.isEmpty()) {
+                return front1;
+            }
+            Uncertain[] normal = front.inward(side);
+            List<Outline.Vertex> chain = new ArrayList<>();
+            int first = own.get(0);
+            int last = own.get(own.size() - 1);
+            if (offsets.get(first).along() > 0) {
+                chain.add(moved(front1.get(0), normal, solved.get(first)));
+            }
+            for (int k : own) {
+                Offset offset = offsets.get(k);
+                chain.add(moved(front.on(side, offset.along(), offset.at()), normal, solved.get(k)));
+            }
+            if (offsets.get(last).along() < 1) {
+                chain.add(moved(front1.get(front1.size() - 1), normal, solved.get(last)));
+            }
+            return chain;
+        }
+
+        private static Outline.Vertex moved(Outline.Vertex v, Uncertain[] normal, Uncertain by) {
+            return v.moved(normal[0].times(by), normal[1].times(by));
+        }
+    }
+}

@@ -1,0 +1,315 @@
+package quoin.opening;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import quoin.measure.Extreme;
+import quoin.measure.Influences;
+import quoin.measure.Uncertain;
+
+/**
+ * The gaps round a frame of a given size in an opening, the frame held parallel to the head and free to move.
+ *
+ * <p>A gap is a distance along the normal of a frame side; negative means that the frame does not go in. Immutable and
+ * safe for use by many threads.
+ */
+public final class Gaps {
+    /** Two pushes are one direction below this. */
+    private static final double PARALLEL = 1e-12;
+
+    /** A part that lies this many standard uncertainties above the least cannot become the least. */
+    private static final double OUT_OF_REACH = 9;
+
+    private final List<SideGap> gaps;
+    private final List<Uncertain> unplaced;
+    private final double[][] push;
+    private final double x;
+    private final double y;
+
+    private Gaps(List<SideGap> gaps, List<Uncertain> unplaced, double[][] push, double[] place) {
+        this.gaps = gaps;
+        this.unplaced = unplaced;
+        this.push = push;
+        this.x = place[0];
+        this.y = place[1];
+    }
+
+    /**
+     * The gaps round a frame.
+     *
+     * @param opening the opening
+     * @param width the frame's width in mm, a decided size with its cutting tolerance
+     * @param length the frame's length in mm, a decided size with its cutting tolerance
+     * @return the gaps, or empty where the readings determine no shape
+     * @throws IllegalArgumentException if a size is not above 0 mm
+     */
+    public static Optional<Gaps> of(Opening opening, Uncertain width, Uncertain length) {
+        requireSize("width", width.value());
+        requireSize("length", length.value());
+        if (!opening.hasShape()) {
+            return Optional.empty();
+        }
+        List<SideGap> gaps = opening.gaps();
+        Influences basis = gaps.get(0).constant().influences().union(width.influences()).union(length.influences());
+        Uncertain w = width.onto(basis);
+        Uncertain l = length.onto(basis);
+        int n = gaps.size();
+        double[][] push = new double[n][2];
+        for (int i = 0; i < n; i++) {
+            double[] own = gaps.get(i).push();
+            push[i][0] = own[0] + own[1];
+            push[i][1] = own[2] + own[3];
+        }
+        double[] start = {0, 0};
+        double[] place = balance(gaps, push, start, w.value(), l.value());
+        List<Uncertain> values = new ArrayList<>();
+        for (SideGap gap : gaps) {
+            values.add(around(gap, place, w, l));
+        }
+        return Optional.of(new Gaps(gaps, values, push, place));
+    }
+
+    private static void requireSize(String name, double mm) {
+        if (!(mm > 0)) {
+            throw new IllegalArgumentException("frame " + name + " must be above 0 mm, got " + mm + " mm");
+        }
+    }
+
+    /** The gap at that place, with the doubt of the outline and of the frame's size. */
+    private static Uncertain around(SideGap gap, double[] place, Uncertain w, Uncertain l) {
+        double[] z = {place[0], place[0] + w.value(), place[1], place[1] + l.value()};
+        double[] own = gap.push();
+        return Uncertain.combine(gap.value(z), new double[] {1, own[1], own[3]}, gap.at(z), w, l);
+    }
+
+    /** Moves the frame until left and right least gaps are equal, and head and foot least gaps. */
+    private static double[] balance(List<SideGap> gaps, double[][] push, double[] start, double w, double l) {
+        double[] place = start.clone();
+        for (int round = 0; round < 100; round++) {
+            double[] z = {place[0], place[0] + w, place[1], place[1] + l};
+            double dx = (least(gaps, Side.RIGHT, z) - least(gaps, Side.LEFT, z)) / 2;
+            place[0] += dx;
+            z = new double[] {place[0], place[0] + w, place[1], place[1] + l};
+            double dy = (least(gaps, Side.FOOT, z) - least(gaps, Side.HEAD, z)) / 2;
+            place[1] += dy;
+            if (Math.abs(dx) + Math.abs(dy) < 1e-11) {
+                break;
+            }
+        }
+        return place;
+    }
+
+    private static double least(List<SideGap> gaps, Side side, double[] z) {
+        double least = Double.POSITIVE_INFINITY;
+        for (SideGap gap : gaps) {
+            if (gap.side() == side) {
+                least = Math.min(least, gap.value(z));
+            }
+        }
+        return least;
+    }
+
+    /** {@return where the balanced frame's head-left corner is along the head from head-left, in mm} */
+    public double placedX() {
+        return x;
+    }
+
+    /** {@return where the balanced frame's head-left corner is towards the foot, in mm} */
+    public double placedY() {
+        return y;
+    }
+
+    /**
+     * The largest least gap that any placement gives, held parallel to the head.
+     *
+     * @param gaps the gaps
+     * @return a least whose parts are weighted sums of opposite gaps whose pushes cancel
+     * @figure gap.least
+     * @formula min over all λ of Σλᵢ·gapᵢ, with λ ≥ 0, Σλᵢ = 1, Σλᵢ·pushᵢ = 0 (the dual of: lift the least gap as high as
+     *     moving the frame can)
+     * @unit mm
+     * @edge negative: the frame does not go in; first order in the readings; parts that cannot become the least are left
+     *     out
+     * @source standard: duality of linear programmes (any textbook on linear optimisation)
+     */
+    public static Extreme least(Gaps gaps) {
+        List<Combination> all = gaps.combinations();
+        double least = Double.POSITIVE_INFINITY;
+        double reach = 0;
+        for (Combination c : all) {
+            double value = gaps.value(c);
+            least = Math.min(least, value);
+        }
+        for (Uncertain gap : gaps.unplaced) {
+            reach = Math.max(reach, gap.standardUncertainty());
+        }
+        List<Extreme.Part> parts = new ArrayList<>();
+        for (Combination c : all) {
+            if (gaps.value(c) <= least + OUT_OF_REACH * reach) {
+                parts.add(gaps.part(c));
+            }
+        }
+        return Extreme.least(parts);
+    }
+
+    /** Weights of two or three gaps whose pushes cancel. */
+    private record Combination(int[] of, double[] weight) {}
+
+    private List<Combination> combinations() {
+        List<Combination> all = new ArrayList<>();
+        int n = gaps.size();
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 1; j < n; j++) {
+                double across = cross(i, j);
+                if (Math.abs(across) < PARALLEL && push[i][0] * push[j][0] + push[i][1] * push[j][1] < 0) {
+                    all.add(pair(i, j));
+                }
+                for (int k = j + 1; k < n && Math.abs(across) >= PARALLEL; k++) {
+                    triple(i, j, k, across, all);
+                }
+            }
+        }
+        return all;
+    }
+
+    private Combination pair(int i, int j) {
+        double a = Math.hypot(push[j][0], push[j][1]);
+        double b = Math.hypot(push[i][0], push[i][1]);
+        return new Combination(new int[] {i, j}, new double[] {a / (a + b), b / (a + b)});
+    }
+
+    private void triple(int i, int j, int k, double ij, List<Combination> all) {
+        double jk = cross(j, k);
+        double ki = cross(k, i);
+        boolean positive = ij > PARALLEL && jk > PARALLEL && ki > PARALLEL;
+        boolean negative = ij < -PARALLEL && jk < -PARALLEL && ki < -PARALLEL;
+        if (positive || negative) {
+            double sum = ij + jk + ki;
+            all.add(new Combination(new int[] {i, j, k}, new double[] {jk / sum, ki / sum, ij / sum}));
+        }
+    }
+
+    private double cross(int i, int j) {
+        return push[i][0] * push[j][1] - push[i][1] * push[j][0];
+    }
+
+    private double value(Combination c) {
+        double sum = 0;
+        for (int k = 0; k < c.of.length; k++) {
+            sum += c.weight[k] * unplaced.get(c.of[k]).value();
+        }
+        return sum;
+    }
+
+    private Extreme.Part part(Combination c) {
+        List<String> names = new ArrayList<>();
+        List<Uncertain> terms = new ArrayList<>();
+        for (int index : c.of) {
+            names.add(gaps.get(index).name());
+            terms.add(unplaced.get(index));
+        }
+        return new Extreme.Part(names, Uncertain.combine(value(c), c.weight, terms));
+    }
+
+    /**
+     * The widest gap round the balanced frame, as seen in the room.
+     *
+     * @param gaps the gaps
+     * @return a greatest of the gaps of the front plane
+     * @figure gap.greatest
+     * @formula max of gap.SIDE@PLACE, left and right least gaps equal, head and foot least gaps equal
+     * @unit mm
+     * @edge negative: no gap anywhere
+     * @source practice: a frame is centred in its hole before it is fixed
+     */
+    public static Extreme greatest(Gaps gaps) {
+        List<Extreme.Part> parts = new ArrayList<>();
+        gaps.placed().forEach((name, value) -> {
+            if (!name.endsWith("/back")) {
+                parts.add(new Extreme.Part(List.of(name), value));
+            }
+        });
+        return Extreme.greatest(parts);
+    }
+
+    /**
+     * Each gap round the balanced frame: eight at its corners, and one at each touched point of a side that is nearer the
+     * frame than both corners of that side.
+     *
+     * @param gaps the gaps
+     * @return the gaps by their figure names
+     */
+    public static Map<String, Uncertain> single(Gaps gaps) {
+        Map<String, Uncertain> single = new LinkedHashMap<>();
+        gaps.placed().forEach((name, value) -> {
+            SideGap own = gaps.named(name);
+            boolean nearer = gaps.gaps.stream()
+                    .filter(other -> other.side() == own.side() && other.atCorner())
+                    .filter(other -> other.name().endsWith("/back") == name.endsWith("/back"))
+                    .allMatch(other -> value.value() < gaps.valueAt(other));
+            if (!name.endsWith("/back") && (own.atCorner() || nearer)) {
+                single.put(name, value);
+            }
+        });
+        return single;
+    }
+
+    private SideGap named(String name) {
+        return gaps.get(index(name));
+    }
+
+    private int index(String name) {
+        for (int i = 0; i < gaps.size(); i++) {
+            if (gaps.get(i).name().equals(name)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("gap must be one of this opening, got " + name);
+    }
+
+    private double valueAt(SideGap gap) {
+        return unplaced.get(index(gap.name())).value();
+    }
+
+    /** The gaps of the balanced frame; its place follows the opening, so that two gaps stay equal each way. */
+    private Map<String, Uncertain> placed() {
+        int left = leastOf(Side.LEFT);
+        int right = leastOf(Side.RIGHT);
+        int head = leastOf(Side.HEAD);
+        int foot = leastOf(Side.FOOT);
+        double a = push[left][0] - push[right][0];
+        double b = push[left][1] - push[right][1];
+        double c = push[head][0] - push[foot][0];
+        double d = push[head][1] - push[foot][1];
+        double det = a * d - b * c;
+        Uncertain across = unplaced.get(right).minus(unplaced.get(left));
+        Uncertain along = unplaced.get(foot).minus(unplaced.get(head));
+        Map<String, Uncertain> placed = new LinkedHashMap<>();
+        for (int i = 0; i < gaps.size(); i++) {
+            double byAcross = (push[i][0] * d - push[i][1] * c) / det;
+            double byAlong = (push[i][1] * a - push[i][0] * b) / det;
+            placed.put(
+                    gaps.get(i).name(),
+                    Uncertain.combine(
+                            unplaced.get(i).value(),
+                            new double[] {1, byAcross, byAlong},
+                            unplaced.get(i),
+                            across,
+                            along));
+        }
+        return placed;
+    }
+
+    private int leastOf(Side side) {
+        int best = -1;
+        for (int i = 0; i < gaps.size(); i++) {
+            boolean nearer = best < 0 || unplaced.get(i).value() < unplaced.get(best).value();
+            if (gaps.get(i).side() == side && nearer) {
+                best = i;
+            }
+        }
+        return best;
+    }
+}

@@ -1,0 +1,237 @@
+package quoin.opening;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The unknowns of one outline and the equations that tie readings to them.
+ *
+ * <p>Unknowns: x of head-right; x and y of foot-right; x and y of foot-left; then one offset for each touched point,
+ * positive into the opening. Head-left is the origin and head-right lies on the x axis. Not safe for use by many
+ * threads.
+ */
+final class Model {
+    private static final int CORNERS = 5;
+
+    private final List<TouchedPoint> touched;
+    private final int size;
+
+    private Model(List<TouchedPoint> touched) {
+        this.touched = List.copyOf(touched);
+        this.size = CORNERS + touched.size();
+    }
+
+    /** The model for those readings; without offsets where sides are taken as straight. */
+    static Model of(List<Reading> readings, boolean sidesMayBulge) {
+        List<TouchedPoint> points = new ArrayList<>();
+        for (Reading reading : readings) {
+            for (TouchedPoint point : touchedBy(reading.of())) {
+                if (points.stream().noneMatch(point::samePlaceAs)) {
+                    points.add(point);
+                }
+            }
+        }
+        if (!sidesMayBulge) {
+            return new Model(List.of());
+        }
+        for (Side side : Side.values()) {
+            if (points.stream().noneMatch(point -> point.side() == side)) {
+                points.add(new TouchedPoint(side, new At(0.5, Double.NaN, "1/2"), false, false));
+            }
+        }
+        points.sort(Comparator.comparing(TouchedPoint::side).thenComparingDouble(p -> p.on(2000)));
+        return new Model(points);
+    }
+
+    static List<TouchedPoint> touchedBy(Span span) {
+        if (span instanceof Span.Across across) {
+            return List.of(
+                    new TouchedPoint(across.start(), across.at(), false, true),
+                    new TouchedPoint(across.end(), across.at(), false, true));
+        }
+        if (span instanceof Span.Cross cross) {
+            return List.of(new TouchedPoint(cross.side(), cross.at(), false, true));
+        }
+        if (span instanceof Span.Bow bow) {
+            return List.of(new TouchedPoint(bow.side(), bow.at(), false, true));
+        }
+        if (span instanceof Span.Check check) {
+            Side width = check.corner().isHead() ? Side.HEAD : Side.FOOT;
+            Side length = check.corner().isLeft() ? Side.LEFT : Side.RIGHT;
+            return List.of(
+                    new TouchedPoint(width, check.alongWidth(), width.to() == check.corner(), true),
+                    new TouchedPoint(length, check.alongLength(), length.to() == check.corner(), true));
+        }
+        return List.of();
+    }
+
+    int size() {
+        return size;
+    }
+
+    List<TouchedPoint> touched() {
+        return touched;
+    }
+
+    int offsetIndex(TouchedPoint point) {
+        for (int i = 0; i < touched.size(); i++) {
+            if (touched.get(i).samePlaceAs(point)) {
+                return CORNERS + i;
+            }
+        }
+        return -1;
+    }
+
+    /** A rectangle of that size with straight sides. */
+    double[] rectangle(double width, double length) {
+        double[] x = new double[size];
+        x[0] = width;
+        x[1] = width;
+        x[2] = length;
+        x[4] = length;
+        return x;
+    }
+
+    /** A point with the derivatives of its coordinates by the unknowns. */
+    static final class Point {
+        final double[] dx;
+        final double[] dy;
+        double x;
+        double y;
+
+        Point(int size) {
+            dx = new double[size];
+            dy = new double[size];
+        }
+    }
+
+    Point corner(Corner corner, double[] unknown) {
+        Point p = new Point(size);
+        int ix =
+                switch (corner) {
+                    case HEAD_LEFT -> -1;
+                    case HEAD_RIGHT -> 0;
+                    case FOOT_RIGHT -> 1;
+                    case FOOT_LEFT -> 3;
+                };
+        if (ix >= 0) {
+            p.x = unknown[ix];
+            p.dx[ix] = 1;
+        }
+        if (ix > 0) {
+            p.y = unknown[ix + 1];
+            p.dy[ix + 1] = 1;
+        }
+        return p;
+    }
+
+    /** A touched point: along the chord of its side, then off it into the opening. */
+    Point point(TouchedPoint touched, double[] unknown) {
+        Side side = touched.side();
+        Point a = corner(side.from(), unknown);
+        Point b = corner(side.to(), unknown);
+        double ex = b.x - a.x;
+        double ey = b.y - a.y;
+        double length = Math.hypot(ex, ey);
+        double t = touched.on(length);
+        boolean byDistance = !Double.isNaN(touched.at().mm());
+        int offset = offsetIndex(touched);
+        double o = offset < 0 ? 0 : unknown[offset];
+        double sign = inward(side);
+        double nx = -sign * ey / length;
+        double ny = sign * ex / length;
+        Point p = new Point(size);
+        p.x = a.x + t * ex + o * nx;
+        p.y = a.y + t * ey + o * ny;
+        for (int k = 0; k < size; k++) {
+            double dex = b.dx[k] - a.dx[k];
+            double dey = b.dy[k] - a.dy[k];
+            double dLength = (ex * dex + ey * dey) / length;
+            double dt = byDistance ? distanceSlope(touched, length) * dLength : 0;
+            double dnx = -sign * (dey / length - ey * dLength / (length * length));
+            double dny = sign * (dex / length - ex * dLength / (length * length));
+            p.dx[k] = a.dx[k] + t * dex + dt * ex + o * dnx;
+            p.dy[k] = a.dy[k] + t * dey + dt * ey + o * dny;
+        }
+        if (offset >= 0) {
+            p.dx[offset] += nx;
+            p.dy[offset] += ny;
+        }
+        return p;
+    }
+
+    private static double distanceSlope(TouchedPoint touched, double length) {
+        double slope = -touched.at().mm() / (length * length);
+        return touched.fromEnd() ? -slope : slope;
+    }
+
+    /** +1 where turning the chord from x towards y points into the opening, -1 where it points out. */
+    private static double inward(Side side) {
+        return side == Side.HEAD || side == Side.RIGHT ? 1 : -1;
+    }
+
+    /** What a span should read for those unknowns; its derivatives go into {@code row}. */
+    double observe(Span span, double[] unknown, double[] row) {
+        if (span instanceof Span.Edge edge) {
+            return distance(corner(edge.side().from(), unknown), corner(edge.side().to(), unknown), row);
+        }
+        if (span instanceof Span.Diagonal diagonal) {
+            return distance(
+                    corner(diagonal.from(), unknown), corner(diagonal.from().opposite(), unknown), row);
+        }
+        if (span instanceof Span.Cross cross) {
+            return distance(
+                    corner(cross.from(), unknown), point(touchedBy(span).get(0), unknown), row);
+        }
+        if (span instanceof Span.Angle angle) {
+            return angle(angle.corner(), unknown, row);
+        }
+        if (span instanceof Span.Bow) {
+            return bow(touchedBy(span).get(0), unknown, row);
+        }
+        List<TouchedPoint> two = touchedBy(span);
+        return distance(point(two.get(0), unknown), point(two.get(1), unknown), row);
+    }
+
+    private double bow(TouchedPoint point, double[] unknown, double[] row) {
+        Arrays.fill(row, 0);
+        int offset = offsetIndex(point);
+        if (offset < 0) {
+            return 0;
+        }
+        row[offset] = 1;
+        return unknown[offset];
+    }
+
+    static double distance(Point p, Point q, double[] row) {
+        double ex = q.x - p.x;
+        double ey = q.y - p.y;
+        double d = Math.hypot(ex, ey);
+        for (int k = 0; k < row.length; k++) {
+            row[k] = (ex * (q.dx[k] - p.dx[k]) + ey * (q.dy[k] - p.dy[k])) / d;
+        }
+        return d;
+    }
+
+    /** The angle inside a corner, between its two chords. */
+    double angle(Corner corner, double[] unknown, double[] row) {
+        Corner[] all = Corner.values();
+        Point at = corner(corner, unknown);
+        Point before = corner(all[(corner.ordinal() + 3) % 4], unknown);
+        Point after = corner(all[(corner.ordinal() + 1) % 4], unknown);
+        double px = after.x - at.x;
+        double py = after.y - at.y;
+        double qx = before.x - at.x;
+        double qy = before.y - at.y;
+        double pp = px * px + py * py;
+        double qq = qx * qx + qy * qy;
+        for (int k = 0; k < row.length; k++) {
+            double turnQ = (qx * (before.dy[k] - at.dy[k]) - qy * (before.dx[k] - at.dx[k])) / qq;
+            double turnP = (px * (after.dy[k] - at.dy[k]) - py * (after.dx[k] - at.dx[k])) / pp;
+            row[k] = turnQ - turnP;
+        }
+        return StrictMath.atan2(px * qy - py * qx, px * qx + py * qy);
+    }
+}

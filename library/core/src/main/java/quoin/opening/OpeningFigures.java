@@ -1,0 +1,345 @@
+package quoin.opening;
+
+import static quoin.judge.Figure.order;
+import static quoin.judge.Figure.survey;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import quoin.judge.Catalogue;
+import quoin.judge.Figure;
+import quoin.judge.Source;
+import quoin.measure.Dimension;
+import quoin.measure.Estimate;
+import quoin.measure.Extreme;
+import quoin.measure.Uncertain;
+
+/** The figures of an opening: one function each, and the catalogue of them. */
+public final class OpeningFigures {
+    private OpeningFigures() {}
+
+    /** The figures that this room computes. */
+    public static final Catalogue CATALOGUE = catalogue();
+
+    private static final double RIGHT_ANGLE = Math.PI / 2;
+
+    private static Catalogue catalogue() {
+        Source plane = Source.of(Source.Kind.STANDARD, "plane geometry of the adjusted outline");
+        List<Figure> figures = new ArrayList<>();
+        figures.add(survey(
+                "opening.width.least", Dimension.LENGTH, "least width at any read place, in any plane", plane));
+        figures.add(survey(
+                "opening.length.least", Dimension.LENGTH, "least length at any read place, in any plane", plane));
+        figures.add(survey(
+                "opening.diagonal.difference",
+                Dimension.LENGTH,
+                "diagonal at head-left minus diagonal at head-right",
+                plane));
+        for (Corner corner : Corner.values()) {
+            String name = "opening.corner." + corner.text();
+            figures.add(survey(name + ".angle", Dimension.ANGLE, "angle between the two sides", plane));
+            figures.add(survey(name + ".departure", Dimension.ANGLE, "angle minus 90 degrees", plane));
+        }
+        figures.add(survey(
+                "opening.square.worst", Dimension.ANGLE, "the departure largest in size, with its sign", plane));
+        for (Side side : Side.values()) {
+            figures.add(survey(
+                    "opening.bow." + side.text(), Dimension.LENGTH, "offset of the side from its chord", plane));
+            figures.add(survey(
+                    "opening.splay." + side.text(), Dimension.LENGTH, "how far the back stands further in", plane));
+        }
+        figures.add(survey("opening.twist", Dimension.LENGTH, "depths HL + FR - HR - FL", plane));
+        figures.add(survey("opening.depth.least", Dimension.LENGTH, "least depth that was read", plane));
+        figures.add(survey("roller.fall", Dimension.LENGTH, "fall of the side that the roller is at", plane));
+        figures.add(survey("fit.width", Dimension.LENGTH, "width of the largest level rectangle", plane));
+        figures.add(survey("fit.length", Dimension.LENGTH, "length of the largest level rectangle", plane));
+        figures.add(survey("fit.rule.width", Dimension.LENGTH, "least width that was read", Source.PRACTICE));
+        figures.add(survey("fit.rule.length", Dimension.LENGTH, "least length that was read", Source.PRACTICE));
+        figures.add(order("gap.least", Dimension.LENGTH, "largest least gap of any level placement", plane));
+        figures.add(order("gap.greatest", Dimension.LENGTH, "widest gap of the balanced placement", Source.PRACTICE));
+        for (Side side : Side.values()) {
+            for (Corner corner : List.of(side.from(), side.to())) {
+                String name = "gap." + side.text() + "@" + corner.text();
+                figures.add(order(name, Dimension.LENGTH, "gap of the balanced placement", Source.PRACTICE));
+            }
+        }
+        return Catalogue.of(figures);
+    }
+
+    /**
+     * Every survey figure that the readings determine.
+     *
+     * @param opening the opening
+     * @param roller the side the roller is at
+     * @return the figures by name, in the order of the catalogue
+     */
+    public static Map<String, Estimate> survey(Opening opening, Side roller) {
+        Map<String, Estimate> figures = new LinkedHashMap<>();
+        if (opening.hasShape()) {
+            figures.put("opening.width.least", leastWidth(opening));
+            figures.put("opening.length.least", leastLength(opening));
+            figures.put("opening.diagonal.difference", diagonalDifference(opening));
+            for (Corner corner : Corner.values()) {
+                figures.put("opening.corner." + corner.text() + ".angle", cornerAngle(opening, corner));
+                figures.put("opening.corner." + corner.text() + ".departure", departure(opening, corner));
+            }
+            figures.put("opening.square.worst", worstDeparture(opening));
+            for (Side side : Side.values()) {
+                bow(opening, side).ifPresent(bow -> figures.put("opening.bow." + side.text(), bow));
+                splay(opening, side).ifPresent(splay -> figures.put("opening.splay." + side.text(), splay));
+            }
+            Fit.largest(opening).ifPresent(rectangle -> {
+                figures.put("fit.width", rectangle.width());
+                figures.put("fit.length", rectangle.length());
+            });
+        }
+        twist(opening.survey()).ifPresent(twist -> figures.put("opening.twist", twist));
+        leastDepth(opening.survey()).ifPresent(depth -> figures.put("opening.depth.least", depth));
+        fall(opening.survey(), roller).ifPresent(fall -> figures.put("roller.fall", fall));
+        leastRead(opening.survey(), Side.LEFT).ifPresent(least -> figures.put("fit.rule.width", least));
+        leastRead(opening.survey(), Side.HEAD).ifPresent(least -> figures.put("fit.rule.length", least));
+        return figures;
+    }
+
+    /**
+     * The least width of the opening.
+     *
+     * @param opening an opening with a shape
+     * @return a least over the corners and every touched place, in every plane that was read
+     * @figure opening.width.least
+     * @formula min over places of the distance between left and right side
+     * @unit mm
+     * @edge without a touched place: at the head, the foot and the middle
+     * @source standard: distance between two points
+     */
+    public static Extreme leastWidth(Opening opening) {
+        return leastAcross(opening, Side.LEFT, Side.RIGHT, "width@");
+    }
+
+    /**
+     * The least length of the opening.
+     *
+     * @param opening an opening with a shape
+     * @return a least over the corners and every touched place, in every plane that was read
+     * @figure opening.length.least
+     * @formula min over places of the distance between head and foot
+     * @unit mm
+     * @edge without a touched place: at the left, the right and the middle
+     * @source standard: distance between two points
+     */
+    public static Extreme leastLength(Opening opening) {
+        return leastAcross(opening, Side.HEAD, Side.FOOT, "length@");
+    }
+
+    private static Extreme leastAcross(Opening opening, Side start, Side end, String prefix) {
+        List<Extreme.Part> parts = new ArrayList<>();
+        int plane = 0;
+        for (Outline outline : opening.outlines()) {
+            String suffix = plane++ == 0 ? "" : "/back";
+            TreeSet<Double> places = new TreeSet<>();
+            outline.side(start).forEach(v -> places.add(v.along()));
+            outline.side(end).forEach(v -> places.add(v.along()));
+            for (double along : places) {
+                Outline.Vertex a = outline.on(start, along, "");
+                Outline.Vertex b = outline.on(end, along, "");
+                Uncertain across = Uncertain.hypot(b.x().minus(a.x()), b.y().minus(a.y()));
+                parts.add(new Extreme.Part(List.of(prefix + name(outline, start, end, along) + suffix), across));
+            }
+        }
+        return Extreme.least(parts);
+    }
+
+    private static String name(Outline outline, Side start, Side end, double along) {
+        if (along == 0 || along == 1) {
+            boolean first = along == 0;
+            return start == Side.LEFT ? (first ? "head" : "foot") : (first ? "left" : "right");
+        }
+        for (Side side : List.of(start, end)) {
+            for (Outline.Vertex v : outline.side(side)) {
+                if (v.along() == along) {
+                    return v.at();
+                }
+            }
+        }
+        return Double.toString(along);
+    }
+
+    /**
+     * How much longer the diagonal from head-left is than the one from head-right.
+     *
+     * @param opening an opening with a shape
+     * @return the difference, signed
+     * @figure opening.diagonal.difference
+     * @formula |HL−FR| − |HR−FL|
+     * @unit mm
+     * @edge equal diagonals do not prove a rectangle: a symmetric taper has them too
+     * @source standard: plane geometry
+     */
+    public static Uncertain diagonalDifference(Opening opening) {
+        return diagonal(opening, Corner.HEAD_LEFT).minus(diagonal(opening, Corner.HEAD_RIGHT));
+    }
+
+    private static Uncertain diagonal(Opening opening, Corner from) {
+        Outline.Vertex a = opening.front().corner(from);
+        Outline.Vertex b = opening.front().corner(from.opposite());
+        return Uncertain.hypot(b.x().minus(a.x()), b.y().minus(a.y()));
+    }
+
+    /**
+     * The angle inside a corner, between the chords of its two sides.
+     *
+     * @param opening an opening with a shape
+     * @param corner the corner
+     * @return the angle
+     * @figure opening.corner.CORNER.angle
+     * @formula atan2(cross, dot) of the two chords
+     * @unit rad
+     * @edge the four angles add up to 360 degrees
+     * @source standard: plane geometry
+     */
+    public static Uncertain cornerAngle(Opening opening, Corner corner) {
+        Corner[] all = Corner.values();
+        Outline.Vertex at = opening.front().corner(corner);
+        Outline.Vertex after = opening.front().corner(all[(corner.ordinal() + 1) % 4]);
+        Outline.Vertex before = opening.front().corner(all[(corner.ordinal() + 3) % 4]);
+        Uncertain px = after.x().minus(at.x());
+        Uncertain py = after.y().minus(at.y());
+        Uncertain qx = before.x().minus(at.x());
+        Uncertain qy = before.y().minus(at.y());
+        Uncertain cross = px.times(qy).minus(py.times(qx));
+        Uncertain dot = px.times(qx).plus(py.times(qy));
+        return Uncertain.atan2(cross, dot);
+    }
+
+    /**
+     * How far a corner is from a right angle.
+     *
+     * @param opening an opening with a shape
+     * @param corner the corner
+     * @return the angle minus 90 degrees, signed: positive is open
+     * @figure opening.corner.CORNER.departure
+     * @formula angle − π/2
+     * @unit rad
+     * @edge 0 for a right angle
+     * @source standard: plane geometry
+     */
+    public static Uncertain departure(Opening opening, Corner corner) {
+        return cornerAngle(opening, corner).minus(RIGHT_ANGLE);
+    }
+
+    /**
+     * The departure from a right angle that is largest in size.
+     *
+     * @param opening an opening with a shape
+     * @return all four departures; its value is the one largest in size, with its sign
+     * @figure opening.square.worst
+     * @formula the departure of largest absolute value
+     * @unit rad
+     * @edge its odds are those of all four corners together
+     * @source standard: plane geometry
+     */
+    public static Extreme worstDeparture(Opening opening) {
+        List<Extreme.Part> parts = new ArrayList<>();
+        for (Corner corner : Corner.values()) {
+            String name = "opening.corner." + corner.text() + ".departure";
+            parts.add(new Extreme.Part(List.of(name), departure(opening, corner)));
+        }
+        return Extreme.largestInSize(parts);
+    }
+
+    private static Optional<Estimate> bow(Opening opening, Side side) {
+        Adjustment adjustment = opening.adjustment();
+        List<Extreme.Part> parts = new ArrayList<>();
+        for (TouchedPoint point : adjustment.model().touched()) {
+            if (point.side() == side && point.read()) {
+                Uncertain offset = adjustment.unknowns().get(adjustment.model().offsetIndex(point));
+                parts.add(new Extreme.Part(List.of("bow@" + side.text() + ":" + point.at().text()), offset));
+            }
+        }
+        return largest(parts);
+    }
+
+    private static Optional<Estimate> splay(Opening opening, Side side) {
+        List<Extreme.Part> parts = new ArrayList<>();
+        opening.back().ifPresent(back -> {
+            Uncertain[] normal = opening.front().inward(side);
+            for (Outline.Vertex v : back.outline().side(side)) {
+                Outline.Vertex ahead = opening.front().on(side, v.along(), v.at());
+                Uncertain in = v.x().minus(ahead.x()).times(normal[0]).plus(v.y().minus(ahead.y()).times(normal[1]));
+                parts.add(new Extreme.Part(List.of(side.text() + "@" + v.at() + "/back"), in));
+            }
+        });
+        return largest(parts);
+    }
+
+    private static Optional<Estimate> largest(List<Extreme.Part> parts) {
+        if (parts.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(parts.size() == 1 ? parts.get(0).value() : Extreme.largestInSize(parts));
+    }
+
+    /** Depths at four corners; their alternating sum tells a twist from a tilt. */
+    private static Optional<Uncertain> twist(Survey survey) {
+        Uncertain sum = Uncertain.exact(0);
+        for (Corner corner : Corner.values()) {
+            Optional<Uncertain> depth = survey.mean(new Span.Depth(corner.text()));
+            if (depth.isEmpty()) {
+                return Optional.empty();
+            }
+            boolean plus = corner == Corner.HEAD_LEFT || corner == Corner.FOOT_RIGHT;
+            sum = plus ? sum.plus(depth.get()) : sum.minus(depth.get());
+        }
+        return Optional.of(sum);
+    }
+
+    private static Optional<Extreme> leastDepth(Survey survey) {
+        List<Extreme.Part> parts = new ArrayList<>();
+        for (Reading reading : survey.readings()) {
+            String name = reading.of().text();
+            boolean known = parts.stream().anyMatch(part -> part.names().get(0).equals(name));
+            if (reading.of() instanceof Span.Depth && !known) {
+                survey.mean(reading.of()).ifPresent(mean -> parts.add(new Extreme.Part(List.of(name), mean)));
+            }
+        }
+        return parts.isEmpty() ? Optional.empty() : Optional.of(Extreme.least(parts));
+    }
+
+    private static Optional<Uncertain> fall(Survey survey, Side roller) {
+        return survey.mean(new Span.Fall(roller == Side.FOOT ? Side.FOOT : Side.HEAD));
+    }
+
+    /** What people go by: the least of all readings across, whatever the shape. */
+    private static Optional<Extreme> leastRead(Survey survey, Side across) {
+        List<Extreme.Part> parts = new ArrayList<>();
+        for (int i = 0; i < survey.readings().size(); i++) {
+            Reading reading = survey.readings().get(i);
+            boolean edge = reading.of() instanceof Span.Edge e
+                    && (e.side() == Side.HEAD || e.side() == Side.FOOT) == (across == Side.LEFT);
+            boolean inside = reading.of() instanceof Span.Across a && a.across() == across;
+            if (edge || inside) {
+                for (Uncertain value : survey.observed(i)) {
+                    parts.add(new Extreme.Part(List.of(reading.name()), value));
+                }
+            }
+        }
+        return parts.isEmpty() ? Optional.empty() : Optional.of(Extreme.least(parts));
+    }
+
+    /**
+     * Every gap round a frame that has a name.
+     *
+     * @param gaps the gaps round a frame
+     * @return the figures by name
+     */
+    public static Map<String, Estimate> order(Gaps gaps) {
+        Map<String, Estimate> figures = new LinkedHashMap<>();
+        figures.put("gap.least", Gaps.least(gaps));
+        figures.put("gap.greatest", Gaps.greatest(gaps));
+        figures.putAll(Gaps.single(gaps));
+        return figures;
+    }
+}

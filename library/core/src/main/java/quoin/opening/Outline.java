@@ -1,0 +1,200 @@
+package quoin.opening;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import quoin.measure.Influences;
+import quoin.measure.Uncertain;
+
+/**
+ * The outline of one plane: each side as a chain of points from its first corner to its last, all with their doubt.
+ * Immutable and safe for use by many threads.
+ */
+final class Outline {
+    private final Map<Side, List<Vertex>> sides;
+
+    /** A point of a side: where along it (0 to 1, as estimated), its name, and its place. */
+    record Vertex(double along, String at, Uncertain x, Uncertain y) {
+        Vertex moved(Uncertain dx, Uncertain dy) {
+            return new Vertex(along, at, x.plus(dx), y.plus(dy));
+        }
+    }
+
+    Outline(Map<Side, List<Vertex>> sides) {
+        Map<Side, List<Vertex>> copy = new EnumMap<>(Side.class);
+        sides.forEach((side, points) -> copy.put(side, List.copyOf(points)));
+        this.sides = Collections.unmodifiableMap(copy);
+    }
+
+    /** The outline that an adjustment found. */
+    static Outline of(Adjustment adjustment) {
+        Model model = adjustment.model();
+        double[] values = adjustment.values();
+        Map<Side, List<Vertex>> sides = new EnumMap<>(Side.class);
+        for (Side side : Side.values()) {
+            Model.Point from = model.corner(side.from(), values);
+            Model.Point to = model.corner(side.to(), values);
+            double length = Math.hypot(to.x - from.x, to.y - from.y);
+            List<Vertex> chain = new ArrayList<>();
+            chain.add(vertex(0, side.from().text(), from, adjustment.unknowns()));
+            for (TouchedPoint point : model.touched()) {
+                if (point.side() == side) {
+                    Model.Point p = model.point(point, values);
+                    chain.add(vertex(point.on(length), point.at().text(), p, adjustment.unknowns()));
+                }
+            }
+            chain.add(vertex(1, side.to().text(), to, adjustment.unknowns()));
+            sides.put(side, chain);
+        }
+        return new Outline(sides);
+    }
+
+    private static Vertex vertex(double along, String at, Model.Point p, List<Uncertain> unknowns) {
+        return new Vertex(
+                along, at, Uncertain.combine(p.x, p.dx, unknowns), Uncertain.combine(p.y, p.dy, unknowns));
+    }
+
+    List<Vertex> side(Side side) {
+        return sides.getOrDefault(side, List.of());
+    }
+
+    Vertex corner(Corner corner) {
+        Side side = corner.isHead() ? Side.HEAD : Side.FOOT;
+        List<Vertex> chain = side(side);
+        return corner.isLeft() ? chain.get(0) : chain.get(chain.size() - 1);
+    }
+
+    /** The place on a side that far along it, on the chain of its points. */
+    Vertex on(Side side, double along, String at) {
+        List<Vertex> chain = side(side);
+        for (int i = 1; i < chain.size(); i++) {
+            Vertex a = chain.get(i - 1);
+            Vertex b = chain.get(i);
+            if (along <= b.along() || i == chain.size() - 1) {
+                double span = b.along() - a.along();
+                double t = span > 0 ? (along - a.along()) / span : 0;
+                return new Vertex(along, at, between(a.x(), b.x(), t), between(a.y(), b.y(), t));
+            }
+        }
+        return chain.get(0);
+    }
+
+    private static Uncertain between(Uncertain a, Uncertain b, double t) {
+        double value = a.value() + t * (b.value() - a.value());
+        return Uncertain.combine(value, new double[] {1 - t, t}, a, b);
+    }
+
+    /** The unit normal of a side that points into the opening. */
+    Uncertain[] inward(Side side) {
+        Vertex a = corner(side.from());
+        Vertex b = corner(side.to());
+        Uncertain ex = b.x().minus(a.x());
+        Uncertain ey = b.y().minus(a.y());
+        Uncertain length = Uncertain.hypot(ex, ey);
+        Uncertain ux = ex.dividedBy(length);
+        Uncertain uy = ey.dividedBy(length);
+        boolean turnLeft = side == Side.HEAD || side == Side.RIGHT;
+        return turnLeft ? new Uncertain[] {uy.negated(), ux} : new Uncertain[] {uy, ux.negated()};
+    }
+
+    /** The outline with every side moved inwards by what is still to come; head-left is the origin again. */
+    Outline inset(Map<Side, Uncertain> still) {
+        Influences basis = corner(Corner.FOOT_RIGHT).x().influences();
+        for (Uncertain value : still.values()) {
+            basis = basis.union(value.influences());
+        }
+        Outline wide = onto(basis);
+        Map<Side, Uncertain[]> shift = new EnumMap<>(Side.class);
+        for (Side side : Side.values()) {
+            Uncertain by = still.getOrDefault(side, Uncertain.exact(0)).onto(basis);
+            Uncertain[] normal = wide.inward(side);
+            shift.put(side, new Uncertain[] {normal[0].times(by), normal[1].times(by)});
+        }
+        Map<Corner, Vertex> corners = new EnumMap<>(Corner.class);
+        for (Corner corner : Corner.values()) {
+            corners.put(corner, wide.meet(corner, shift));
+        }
+        Vertex origin = corners.get(Corner.HEAD_LEFT);
+        if (origin == null) {
+            throw new IllegalStateException("every corner is computed");
+        }
+        Uncertain dx = origin.x().negated();
+        Uncertain dy = origin.y().negated();
+        Map<Side, List<Vertex>> moved = new EnumMap<>(Side.class);
+        for (Side side : Side.values()) {
+            List<Vertex> chain = new ArrayList<>(wide.side(side));
+            Uncertain[] by = shift.getOrDefault(side, new Uncertain[] {dx, dy});
+            for (int i = 0; i < chain.size(); i++) {
+                Vertex old = chain.get(i);
+                Vertex corner = i == 0 ? corners.get(side.from()) : i == chain.size() - 1 ? corners.get(side.to()) : null;
+                Vertex place = corner == null ? old.moved(by[0], by[1]) : corner;
+                chain.set(i, new Vertex(old.along(), old.at(), place.x(), place.y()).moved(dx, dy));
+            }
+            moved.put(side, chain);
+        }
+        return new Outline(moved);
+    }
+
+    /** Where the two sides of a corner meet once each is shifted. */
+    private Vertex meet(Corner corner, Map<Side, Uncertain[]> shift) {
+        Side first = corner.isHead() ? Side.HEAD : Side.FOOT;
+        Side second = corner.isLeft() ? Side.LEFT : Side.RIGHT;
+        Vertex at = corner(corner);
+        Uncertain[] e = chord(first);
+        Uncertain[] f = chord(second);
+        Uncertain[] a = shift.getOrDefault(first, e);
+        Uncertain[] b = shift.getOrDefault(second, f);
+        Uncertain dx = b[0].minus(a[0]);
+        Uncertain dy = b[1].minus(a[1]);
+        Uncertain turn = e[0].times(f[1]).minus(e[1].times(f[0]));
+        Uncertain t = dx.times(f[1]).minus(dy.times(f[0])).dividedBy(turn);
+        return new Vertex(
+                at.along(), at.at(), at.x().plus(a[0]).plus(t.times(e[0])), at.y().plus(a[1]).plus(t.times(e[1])));
+    }
+
+    private Uncertain[] chord(Side side) {
+        Vertex a = corner(side.from());
+        Vertex b = corner(side.to());
+        return new Uncertain[] {b.x().minus(a.x()), b.y().minus(a.y())};
+    }
+
+    Outline onto(Influences basis) {
+        Map<Side, List<Vertex>> wide = new EnumMap<>(Side.class);
+        sides.forEach((side, chain) -> {
+            List<Vertex> copy = new ArrayList<>();
+            for (Vertex v : chain) {
+                copy.add(new Vertex(v.along(), v.at(), v.x().onto(basis), v.y().onto(basis)));
+            }
+            wide.put(side, copy);
+        });
+        return new Outline(wide);
+    }
+
+    Influences influences() {
+        Influences basis = Influences.NONE;
+        for (Side side : Side.values()) {
+            for (Vertex v : side(side)) {
+                basis = basis.union(v.x().influences()).union(v.y().influences());
+            }
+        }
+        return basis;
+    }
+
+    /** The outline moved as it is, so that the mean of its corners comes to the mean of another's. */
+    Outline centredOn(Outline other) {
+        Uncertain dx = Uncertain.exact(0);
+        Uncertain dy = Uncertain.exact(0);
+        for (Corner corner : Corner.values()) {
+            dx = dx.plus(other.corner(corner).x()).minus(corner(corner).x());
+            dy = dy.plus(other.corner(corner).y()).minus(corner(corner).y());
+        }
+        Uncertain byX = dx.dividedBy(4);
+        Uncertain byY = dy.dividedBy(4);
+        Map<Side, List<Vertex>> moved = new EnumMap<>(Side.class);
+        sides.forEach((side, chain) ->
+                moved.put(side, chain.stream().map(v -> v.moved(byX, byY)).toList()));
+        return new Outline(moved);
+    }
+}

@@ -1,0 +1,94 @@
+package quoin.opening;
+
+import java.util.ArrayList;
+import java.util.List;
+import quoin.measure.Uncertain;
+
+/**
+ * The gap between one place of an outline and the frame side that faces it, for a frame parallel to the head.
+ *
+ * <p>The frame is z = (left x, right x, head y, foot y). gap = constant + push · z, where one of the pushes is the slope
+ * of the side and has its doubt too. Immutable and safe for use by many threads.
+ *
+ * @param name the figure it is, such as {@code gap.left@head-left}
+ * @param side the side
+ * @param atCorner whether it is at a corner of the frame, and so on the side prolonged
+ * @param push the change of the gap for a move of each side of the frame
+ * @param constant the gap for z = 0
+ * @param slope the slope of the side with its doubt, with the sign it has in the push
+ * @param slopeOf which of z it multiplies; -1 for none
+ */
+record SideGap(
+        String name, Side side, boolean atCorner, double[] push, Uncertain constant, Uncertain slope, int slopeOf) {
+    private static final int X0 = 0;
+    private static final int X1 = 1;
+    private static final int Y0 = 2;
+    private static final int Y1 = 3;
+
+    /** The gap for a frame, with the doubt of the outline. */
+    Uncertain at(double[] z) {
+        double value = value(z);
+        return slopeOf < 0
+                ? Uncertain.combine(value, new double[] {1}, constant)
+                : Uncertain.combine(value, new double[] {1, z[slopeOf]}, constant, slope);
+    }
+
+    double value(double[] z) {
+        return constant.value() + push[0] * z[0] + push[1] * z[1] + push[2] * z[2] + push[3] * z[3];
+    }
+
+    /** All gaps of one outline: two at the frame's corners for each side, one at each touched point between. */
+    static List<SideGap> of(Outline outline, String suffix) {
+        List<SideGap> gaps = new ArrayList<>();
+        for (Side side : Side.values()) {
+            List<Outline.Vertex> chain = outline.side(side);
+            int last = chain.size() - 1;
+            if (last < 1) {
+                continue;
+            }
+            gaps.add(onLine(side, side.from(), chain.get(0), chain.get(1), suffix));
+            for (int i = 1; i < last; i++) {
+                gaps.add(atPoint(side, chain.get(i), suffix));
+            }
+            gaps.add(onLine(side, side.to(), chain.get(last), chain.get(last - 1), suffix));
+        }
+        return gaps;
+    }
+
+    private static SideGap onLine(Side side, Corner corner, Outline.Vertex a, Outline.Vertex b, String suffix) {
+        boolean upright = side == Side.LEFT || side == Side.RIGHT;
+        Uncertain dx = b.x().minus(a.x());
+        Uncertain dy = b.y().minus(a.y());
+        Uncertain lean = upright ? dx.dividedBy(dy) : dy.dividedBy(dx);
+        boolean low = side == Side.LEFT || side == Side.HEAD;
+        Uncertain slope = low ? lean.negated() : lean;
+        Uncertain across = upright ? a.x() : a.y();
+        Uncertain along = upright ? a.y() : a.x();
+        Uncertain line = across.minus(lean.times(along));
+        double[] push = push(side);
+        int slopeOf = upright ? (corner.isHead() ? Y0 : Y1) : (corner.isLeft() ? X0 : X1);
+        push[slopeOf] += slope.value();
+        String name = "gap." + side.text() + "@" + corner.text() + suffix;
+        return new SideGap(name, side, true, push, low ? line.negated() : line, slope, slopeOf);
+    }
+
+    private static SideGap atPoint(Side side, Outline.Vertex point, String suffix) {
+        boolean upright = side == Side.LEFT || side == Side.RIGHT;
+        boolean low = side == Side.LEFT || side == Side.HEAD;
+        Uncertain across = upright ? point.x() : point.y();
+        String name = "gap." + side.text() + "@" + point.at() + suffix;
+        return new SideGap(
+                name, side, false, push(side), low ? across.negated() : across, Uncertain.exact(0), -1);
+    }
+
+    private static double[] push(Side side) {
+        double[] push = new double[4];
+        switch (side) {
+            case LEFT -> push[X0] = 1;
+            case RIGHT -> push[X1] = -1;
+            case HEAD -> push[Y0] = 1;
+            case FOOT -> push[Y1] = -1;
+        }
+        return push;
+    }
+}

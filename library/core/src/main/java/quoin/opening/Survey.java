@@ -1,0 +1,86 @@
+package quoin.opening;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import quoin.measure.Uncertain;
+
+/**
+ * What was read of one opening, and how straight its sides are. Immutable and safe for use by many threads.
+ *
+ * @param readings the entries, in the order they were taken
+ * @param straightWithinMm the sides are straight within plus or minus this, in mm; NaN where nobody said
+ * @param finish what is still to come on the sides
+ */
+public record Survey(List<Reading> readings, double straightWithinMm, Finish finish) {
+    /** Copies the list. */
+    public Survey {
+        readings = List.copyOf(readings);
+        Objects.requireNonNull(finish, "finish");
+        if (straightWithinMm < 0) {
+            throw new IllegalArgumentException("straightWithin must be 0 mm or more, got " + straightWithinMm + " mm");
+        }
+    }
+
+    /**
+     * A survey of a finished opening.
+     *
+     * @param readings the entries
+     * @param straightWithinMm the sides are straight within plus or minus this, in mm
+     * @return the survey
+     */
+    public static Survey finished(List<Reading> readings, double straightWithinMm) {
+        return new Survey(readings, straightWithinMm, Finish.FINISHED);
+    }
+
+    /**
+     * Whether anything was read there.
+     *
+     * @param span the place
+     * @return whether an entry of either plane is of it
+     */
+    public boolean has(Span span) {
+        return readings.stream().anyMatch(reading -> reading.of().equals(span));
+    }
+
+    /** {@return the entries of one plane that tie its outline} */
+    List<Reading> outline(Plane plane) {
+        return readings.stream()
+                .filter(reading -> reading.in() == plane)
+                .filter(reading -> !(reading.of() instanceof Span.Depth) && !(reading.of() instanceof Span.Fall))
+                .toList();
+    }
+
+    /** {@return the mean of everything read there, or empty where nothing was} */
+    Optional<Uncertain> mean(Span span) {
+        List<Uncertain> all = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            if (readings.get(i).of().equals(span)) {
+                all.addAll(observed(i));
+            }
+        }
+        return all.isEmpty() ? Optional.empty() : Optional.of(mean(all));
+    }
+
+    /** {@return each value of the entry at that index, with its doubt} */
+    List<Uncertain> observed(int index) {
+        Reading reading = readings.get(index);
+        double[] values =
+                reading.values().stream().mapToDouble(Double::doubleValue).toArray();
+        return reading.by().read(influenceId(index), values);
+    }
+
+    /** {@return the name that the influences of the entry at that index begin with} */
+    public String influenceId(int index) {
+        return index + ":" + readings.get(index).name();
+    }
+
+    private static Uncertain mean(List<Uncertain> all) {
+        Uncertain sum = all.get(0);
+        for (Uncertain next : all.subList(1, all.size())) {
+            sum = sum.plus(next);
+        }
+        return sum.dividedBy(all.size());
+    }
+}
