@@ -1,0 +1,16 @@
+package quoin.rulebook;
+
+import java.util.Optional;
+import quoin.measure.Estimate;
+
+/** Where the estimates of figures come from. */
+@FunctionalInterface
+public interface FigureSource {
+    /**
+     * The estimate of a figure.
+     *
+     * @param figure its name
+     * @return the estimate, in base units; empty where the readings do not determine it
+     */
+    Optional<Estimate> estimate(String figure);
+}

@@ -1,0 +1,237 @@
+package quoin.rulebook;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import quoin.judge.DecisionRule;
+
+/**
+ * A versioned set of rules: how sizes are decided and which bounds hold.
+ *
+ * <p>The order of its clauses does not matter. A rulebook may be built with faults in it; {@link Lint} finds them.
+ * Immutable and safe for use by many threads; {@code with…} gives a changed copy.
+ */
+public final class Rulebook {
+    private final String id;
+    private final String version;
+    private final String effective;
+    private final String title;
+    private final DecisionRule decide;
+    private final FrameRule frame;
+    private final List<SizeClause> sizes;
+    private final List<BoundClause> bounds;
+    private final SurveyRule survey;
+    private final @Nullable FixingRule fixings;
+    private final @Nullable List<String> siteAsks;
+
+    private Rulebook(
+            String id,
+            String version,
+            String effective,
+            String title,
+            DecisionRule decide,
+            FrameRule frame,
+            List<SizeClause> sizes,
+            List<BoundClause> bounds,
+            SurveyRule survey,
+            @Nullable FixingRule fixings,
+            @Nullable List<String> siteAsks) {
+        this.id = id;
+        this.version = version;
+        this.effective = effective;
+        this.title = title;
+        this.decide = decide;
+        this.frame = frame;
+        this.sizes = List.copyOf(sizes);
+        this.bounds = List.copyOf(bounds);
+        this.survey = survey;
+        this.fixings = fixings;
+        this.siteAsks = siteAsks == null ? null : List.copyOf(siteAsks);
+    }
+
+    /**
+     * A rulebook without clauses so far.
+     *
+     * @param id its name
+     * @param version its version
+     * @param effective the day it comes into force, such as {@code 2026-01-01}
+     * @param title what people call it; may be empty
+     * @param decide how sure one must be where a bound does not say
+     * @return the rulebook
+     */
+    public static Rulebook of(String id, String version, String effective, String title, DecisionRule decide) {
+        Checks.named(id, "rulebook");
+        Checks.named(version, "version of rulebook " + id);
+        Checks.named(effective, "effective day of rulebook " + id);
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(decide, "decide");
+        return new Rulebook(
+                id,
+                version,
+                effective,
+                title,
+                decide,
+                FrameRule.DEFAULT,
+                List.of(),
+                List.of(),
+                SurveyRule.NONE,
+                null,
+                null);
+    }
+
+    /**
+     * The same rules with another way for the frame to lie.
+     *
+     * @param rule how the frame lies
+     * @return the changed copy
+     */
+    public Rulebook withFrame(FrameRule rule) {
+        return new Rulebook(
+                id, version, effective, title, decide, rule, sizes, bounds, survey, fixings, siteAsks);
+    }
+
+    /**
+     * The same rules with these sizes.
+     *
+     * @param clauses how the sizes are decided, in any order
+     * @return the changed copy
+     */
+    public Rulebook withSizes(List<SizeClause> clauses) {
+        return new Rulebook(
+                id, version, effective, title, decide, frame, clauses, bounds, survey, fixings, siteAsks);
+    }
+
+    /**
+     * The same rules with these bounds.
+     *
+     * @param clauses the bounds, in any order
+     * @return the changed copy
+     */
+    public Rulebook withBounds(List<BoundClause> clauses) {
+        return new Rulebook(
+                id, version, effective, title, decide, frame, sizes, clauses, survey, fixings, siteAsks);
+    }
+
+    /**
+     * The same rules with another survey.
+     *
+     * @param rule what a survey must hold
+     * @return the changed copy
+     */
+    public Rulebook withSurvey(SurveyRule rule) {
+        return new Rulebook(
+                id, version, effective, title, decide, frame, sizes, bounds, rule, fixings, siteAsks);
+    }
+
+    /**
+     * The same rules with fixings.
+     *
+     * @param rule where the frame is fixed
+     * @return the changed copy
+     */
+    public Rulebook withFixings(FixingRule rule) {
+        return new Rulebook(id, version, effective, title, decide, frame, sizes, bounds, survey, rule, siteAsks);
+    }
+
+    /**
+     * The same rules asking only these facts of the site.
+     *
+     * @param facts the facts, as documents write them; an empty list asks none
+     * @return the changed copy
+     */
+    public Rulebook withSiteAsks(List<String> facts) {
+        return new Rulebook(id, version, effective, title, decide, frame, sizes, bounds, survey, fixings, facts);
+    }
+
+    /** {@return its name} */
+    public String id() {
+        return id;
+    }
+
+    /** {@return its version} */
+    public String version() {
+        return version;
+    }
+
+    /** {@return the day it comes into force} */
+    public String effective() {
+        return effective;
+    }
+
+    /** {@return what people call it; may be empty} */
+    public String title() {
+        return title;
+    }
+
+    /** {@return how sure one must be where a bound does not say} */
+    public DecisionRule decide() {
+        return decide;
+    }
+
+    /** {@return how the frame lies} */
+    public FrameRule frame() {
+        return frame;
+    }
+
+    /** {@return how the sizes are decided} */
+    public List<SizeClause> sizes() {
+        return sizes;
+    }
+
+    /** {@return the bounds} */
+    public List<BoundClause> bounds() {
+        return bounds;
+    }
+
+    /** {@return what a survey must hold} */
+    public SurveyRule survey() {
+        return survey;
+    }
+
+    /** {@return where the frame is fixed; empty for no set-out} */
+    public Optional<FixingRule> fixings() {
+        return Optional.ofNullable(fixings);
+    }
+
+    /** {@return the only facts of the site that are asked for; empty where all are} */
+    public Optional<List<String>> siteAsks() {
+        return Optional.ofNullable(siteAsks);
+    }
+
+    /** {@return every field in a fixed order, clauses sorted by id: the text that the digest is of} */
+    public String canonicalText() {
+        return RulebookText.of(this).toString();
+    }
+
+    /** {@return {@code sha256:} and the SHA-256 of {@link #canonicalText()}, lower-case hexadecimal} */
+    public String digest() {
+        return RulebookText.of(this).digest();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Rulebook that
+                && id.equals(that.id)
+                && version.equals(that.version)
+                && effective.equals(that.effective)
+                && title.equals(that.title)
+                && decide.equals(that.decide)
+                && frame.equals(that.frame)
+                && sizes.equals(that.sizes)
+                && bounds.equals(that.bounds)
+                && survey.equals(that.survey)
+                && Objects.equals(fixings, that.fixings)
+                && Objects.equals(siteAsks, that.siteAsks);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, version, sizes, bounds);
+    }
+
+    @Override
+    public String toString() {
+        return id + " " + version;
+    }
+}

@@ -1,0 +1,151 @@
+package quoin.rulebook;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+import quoin.judge.DecisionRule;
+import quoin.measure.Amount;
+import quoin.parts.CanonicalText;
+
+/** The canonical text of a rulebook: every field in a fixed order, clauses sorted by id. */
+final class RulebookText {
+    private final CanonicalText text = CanonicalText.of("quoin-rulebook/1");
+
+    private RulebookText() {}
+
+    static CanonicalText of(Rulebook rulebook) {
+        RulebookText writer = new RulebookText();
+        writer.text
+                .text("id", rulebook.id())
+                .text("version", rulebook.version())
+                .text("effective", rulebook.effective())
+                .text("title", rulebook.title());
+        writer.decide(rulebook.decide());
+        writer.frame(rulebook.frame());
+        rulebook.sizes().stream()
+                .sorted(Comparator.comparing(SizeClause::id))
+                .forEach(writer::size);
+        rulebook.bounds().stream()
+                .sorted(Comparator.comparing(BoundClause::id))
+                .forEach(writer::bound);
+        rulebook.survey().needs().stream().sorted().forEach(need -> writer.text.text("needs", need));
+        rulebook.fixings().ifPresent(writer::fixings);
+        rulebook.siteAsks().ifPresent(writer::siteAsks);
+        return writer.text;
+    }
+
+    private void decide(DecisionRule rule) {
+        if (rule instanceof DecisionRule.Guarded guarded) {
+            text.number("guarded", guarded.probability());
+        } else {
+            text.text("decide", "simple");
+        }
+    }
+
+    private void frame(FrameRule frame) {
+        text.open("frame").text("hold", frame.hold().text()).text("keep", frame.keep());
+        frame.depth().forEach(depth -> text.amount("depth", depth));
+        text.close();
+    }
+
+    private void size(SizeClause clause) {
+        text.open("size").text("id", clause.id());
+        base(clause.of());
+        clause.less().forEach(item -> item("less", item));
+        clause.more().forEach(item -> item("more", item));
+        round(clause.round());
+        text.number("cutWithin", clause.cutWithin())
+                .text("because", clause.because())
+                .source(clause.source())
+                .close();
+    }
+
+    private void base(Base base) {
+        if (base instanceof Base.OfFigure of) {
+            text.text("of", of.figure());
+        } else if (base instanceof Base.OfShortfall of) {
+            text.open("of")
+                    .text("figure", of.figure())
+                    .number("shortfall", of.probability())
+                    .close();
+        } else if (base instanceof Base.OfQuota of) {
+            quota("of", of.quota());
+        }
+    }
+
+    private void item(String name, Item item) {
+        text.open(name);
+        quota("quota", item.quota());
+        text.number("times", item.times())
+                .text("because", item.because())
+                .source(item.source())
+                .close();
+    }
+
+    private void quota(String name, Quota quota) {
+        text.open(name);
+        if (quota instanceof Quota.Fixed fixed) {
+            text.amount("amount", fixed.amount()).source(fixed.source());
+        } else if (quota instanceof Quota.Banded banded) {
+            text.text("by", banded.by());
+            for (Quota.Band band : banded.bands()) {
+                text.open("band")
+                        .amount("upTo", band.upTo())
+                        .amount("amount", band.amount())
+                        .close();
+            }
+        } else if (quota instanceof Quota.ByChoice by) {
+            text.text("choice", by.choice());
+            new TreeMap<>(by.amounts()).forEach((part, amount) -> {
+                text.open("part").text("id", part).amount("amount", amount).close();
+            });
+        }
+        text.close();
+    }
+
+    private void round(Rounding round) {
+        if (round instanceof Rounding.Step step) {
+            text.open("round").amount(step.mode().text(), step.amount()).close();
+        } else if (round instanceof Rounding.DownTo downTo) {
+            text.open("round");
+            downTo.list().stream()
+                    .sorted(Comparator.comparingDouble(Amount::value))
+                    .forEach(amount -> text.amount("downTo", amount));
+            text.close();
+        }
+    }
+
+    private void bound(BoundClause clause) {
+        text.open("bound").text("id", clause.id()).text("figure", clause.figure());
+        limit("atLeast", clause.atLeast());
+        limit("atMost", clause.atMost());
+        limit("within", clause.within());
+        clause.decide().forEach(this::decide);
+        text.text("because", clause.because()).source(clause.source()).close();
+    }
+
+    private void limit(String name, List<Quota> quotas) {
+        quotas.forEach(quota -> quota(name, quota));
+    }
+
+    private void fixings(FixingRule rule) {
+        text.open("fixings")
+                .amount("fromEnd.aim", rule.fromEndAim())
+                .amount("fromEnd.atLeast", rule.atLeast())
+                .amount("fromEnd.atMost", rule.atMost())
+                .amount("fromEdge", rule.fromEdge())
+                .amount("pitch.atLeast", rule.pitchAtLeast())
+                .amount("pitch.atMost", rule.pitchAtMost())
+                .amount("mark", rule.mark())
+                .text("into", rule.into())
+                .text("fastener", rule.fastener())
+                .source(rule.source())
+                .close();
+    }
+
+    private void siteAsks(List<String> facts) {
+        text.open("site");
+        facts.stream().sorted().forEach(fact -> text.text("asks", fact));
+        text.close();
+    }
+}
