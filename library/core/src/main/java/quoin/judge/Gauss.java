@@ -5,13 +5,14 @@ import org.apache.commons.math3.special.Erf;
 import org.apache.commons.math3.special.Gamma;
 
 /**
- * The only door to the distributions of commons-math3 in this package: standard normal, Student's t, chi-square.
+ * The only door to the distributions of commons-math3 in this package: standard normal, Student's t, chi.
  *
  * <p>Nothing here draws random numbers. Both tails keep their digits, since each is computed as itself and never as one
  * minus the other.
  */
 final class Gauss {
     private static final double ROOT_HALF = StrictMath.sqrt(0.5);
+    private static final double ROOT_TWO_PI_INVERSE = 1 / StrictMath.sqrt(2 * StrictMath.PI);
     private static final double ROOT_TWO = StrictMath.sqrt(2.0);
 
     private Gauss() {}
@@ -52,20 +53,20 @@ final class Gauss {
         return p < 0.5 ? -ROOT_TWO * Erf.erfcInv(2 * p) : ROOT_TWO * Erf.erfInv(2 * p - 1);
     }
 
-    /** The z with P(|Z| &le; z) = span for a positive span, and its negative for a negative one; &minus;1 &lt; span &lt; 1. */
-    static double quantileOfSpan(double span) {
-        return ROOT_TWO * Erf.erfInv(span);
+    /** The density of the standard normal; 0 at the infinities. */
+    static double density(double z) {
+        return ROOT_TWO_PI_INVERSE * StrictMath.exp(-0.5 * z * z);
     }
 
-    /** The density of |Z| in so many dimensions. */
+    /** P(|Z| &gt; radius) in so many dimensions. */
+    static double beyond(int dimensions, double radius) {
+        return radius > 0 ? Gamma.regularizedGammaQ(0.5 * dimensions, 0.5 * radius * radius) : 1;
+    }
+
+    /** The density of |Z| in so many dimensions, 2 or more. */
     static double shell(int dimensions, double radius) {
         double half = 0.5 * dimensions;
         double scale = StrictMath.exp(-Gamma.logGamma(half) - (half - 1) * StrictMath.log(2) - 0.5 * radius * radius);
         return StrictMath.pow(radius, dimensions - 1.0) * scale;
-    }
-
-    /** P(|Z| &le; radius) in so many dimensions. */
-    static double ball(int dimensions, double radius) {
-        return radius > 0 ? Gamma.regularizedGammaP(0.5 * dimensions, 0.5 * radius * radius) : 0;
     }
 }

@@ -9,30 +9,46 @@ import java.util.List;
  *
  * <p>Each {@link Row} asks slack + row&middot;z &ge; 0, z independent standard normals. No row, rows without doubt and
  * rows of rank 1 are exact. Otherwise the probability is bounded by the sum of the marginals from below and by the
- * least marginal from above, and integrated over directions of the space that the rows span, the radius in closed form
- * ({@link Sphere}). Rows that fail with less than 1e-7 all together are left out and widen the lower bound instead.
+ * least marginal from above, and integrated on a fixed lattice ({@link LatticeMean}) over the space that the rows
+ * span: as a product of conditional probabilities ({@link Staircase}) or, where failing is rare, over the directions in
+ * which a row fails ({@link Breach}). Rows that fail with less than 1e-7 all together are left out and widen the lower bound instead.
  */
 final class JointNormal {
     private static final double LEFT_OUT = 1e-7;
     private static final double CLOSE = 1e-6;
-    private static final double SAME_SPAN = 1e-8;
-    private static final double LEAST_SIZE = 1e-10;
+    private static final double COMMON = 0.5;
+    private static final double RARE = 0.05;
 
     private JointNormal() {}
 
     /** One condition: slack + row&middot;z &ge; 0. */
     record Row(double slack, double[] contributions) {
         double norm() {
+            double most = 0;
+            for (double c : contributions) {
+                most = Math.max(most, Math.abs(c));
+            }
+            if (most == 0) {
+                return 0;
+            }
             double sum = 0;
             for (double c : contributions) {
-                sum += c * c;
+                sum += (c / most) * (c / most);
             }
-            return StrictMath.sqrt(sum);
+            return most * StrictMath.sqrt(sum);
         }
     }
 
     /** One condition in units of its own standard uncertainty: c&middot;z &ge; &minus;h, |c| = 1. */
     private record Face(double h, double[] c) {
+        static Face of(Row row, double norm) {
+            double[] c = row.contributions().clone();
+            for (int k = 0; k < c.length; k++) {
+                c[k] /= norm;
+            }
+            return new Face(row.slack() / norm, c);
+        }
+
         double fails() {
             return Gauss.below(-h);
         }
@@ -43,9 +59,9 @@ final class JointNormal {
         List<Face> faces = new ArrayList<>();
         for (Row row : rows) {
             double norm = row.norm();
-            if (norm > 0) {
-                faces.add(new Face(row.slack() / norm, scaled(row.contributions(), 1 / norm)));
-            } else if (!(row.slack() >= 0)) {
+            if (norm > 0 && !Double.isNaN(row.slack())) {
+                faces.add(Face.of(row, norm));
+            } else if (!(norm == 0 && row.slack() >= 0)) {
                 return Odds.firstOrder(0);
             }
         }
@@ -71,27 +87,48 @@ final class JointNormal {
         if (kept.isEmpty()) {
             return bounds(sum, least);
         }
-        double[][] reduced = span(kept);
-        int rank = reduced[0].length;
-        if (rank == 1) {
-            double exact = Math.min(interval(kept, reduced), least);
+        double[] h = new double[kept.size()];
+        double[][] c = new double[h.length][];
+        for (int i = 0; i < h.length; i++) {
+            h[i] = kept.get(i).h();
+            c[i] = kept.get(i).c();
+        }
+        Staircase stairs = new Staircase(h, c);
+        if (stairs.rank() == 1) {
+            double exact = Math.min(stairs.exact(), least);
             return new Odds(exact, Math.max(0, exact - leftOut), exact, Odds.Method.FIRST_ORDER);
         }
         if (least - sum <= CLOSE) {
             return bounds(sum, least);
         }
-        double[] h = new double[kept.size()];
-        for (int i = 0; i < h.length; i++) {
-            h[i] = kept.get(i).h();
-            if (Math.abs(h[i]) < LEAST_SIZE) {
-                h[i] = LEAST_SIZE;
-            }
-        }
-        Sphere.Result result = Sphere.integrate(h, reduced);
-        return within(result.value(), result.error() + leftOut, sum, least);
+        return within(integral(h, stairs, 1 - sum), leftOut, sum, least);
     }
 
-    private static Odds within(double value, double error, double lower, double upper) {
+    /** The better of the two ways to integrate, by how well each does on the first points. */
+    private static Integral integral(double[] h, Staircase stairs, double fails) {
+        if (h.length == stairs.rank() || !(fails < COMMON)) {
+            return Integral.of(new LatticeMean(stairs).grow());
+        }
+        LatticeMean beyond = new LatticeMean(new Breach(h, stairs.turned()));
+        if (fails > RARE) {
+            LatticeMean product = new LatticeMean(stairs);
+            if (product.effort() < beyond.effort()) {
+                return Integral.of(product.grow());
+            }
+        }
+        Integral failing = Integral.of(beyond.grow());
+        return new Integral(1 - failing.value(), failing.error());
+    }
+
+    private record Integral(double value, double error) {
+        static Integral of(LatticeMean mean) {
+            return new Integral(mean.value(), mean.error());
+        }
+    }
+
+    private static Odds within(Integral integral, double leftOut, double lower, double upper) {
+        double value = integral.value();
+        double error = integral.error() + leftOut;
         double clipped = Math.min(Math.max(value, lower), upper);
         return new Odds(
                 clipped,
@@ -118,81 +155,5 @@ final class JointNormal {
             faces.remove(i);
         }
         return sum;
-    }
-
-    /** P of the interval that faces along one line leave open. */
-    private static double interval(List<Face> faces, double[][] reduced) {
-        double lo = Double.NEGATIVE_INFINITY;
-        double hi = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < reduced.length; i++) {
-            double h = faces.get(i).h();
-            if (reduced[i][0] > 0) {
-                lo = Math.max(lo, -h);
-            } else {
-                hi = Math.min(hi, h);
-            }
-        }
-        return Gauss.between(lo, hi);
-    }
-
-    /** The faces in coordinates of an orthonormal basis of their span, by Gram-Schmidt with the largest rest first. */
-    private static double[][] span(List<Face> faces) {
-        int n = faces.size();
-        double[][] rest = new double[n][];
-        for (int i = 0; i < n; i++) {
-            rest[i] = faces.get(i).c().clone();
-        }
-        int most = Math.min(n, rest[0].length);
-        double[][] coordinates = new double[n][most];
-        int rank = 0;
-        while (rank < most) {
-            int pivot = largest(rest);
-            double norm = StrictMath.sqrt(dot(rest[pivot], rest[pivot]));
-            if (!(norm > SAME_SPAN)) {
-                break;
-            }
-            double[] axis = scaled(rest[pivot], 1 / norm);
-            for (int i = 0; i < n; i++) {
-                double along = dot(rest[i], axis);
-                coordinates[i][rank] = along;
-                for (int k = 0; k < axis.length; k++) {
-                    rest[i][k] -= along * axis[k];
-                }
-            }
-            rank++;
-        }
-        for (int i = 0; i < n; i++) {
-            coordinates[i] = java.util.Arrays.copyOf(coordinates[i], rank);
-        }
-        return coordinates;
-    }
-
-    private static int largest(double[][] rest) {
-        int best = 0;
-        double size = -1;
-        for (int i = 0; i < rest.length; i++) {
-            double d = dot(rest[i], rest[i]);
-            if (d > size) {
-                size = d;
-                best = i;
-            }
-        }
-        return best;
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
-    }
-
-    private static double[] scaled(double[] a, double factor) {
-        double[] result = new double[a.length];
-        for (int i = 0; i < a.length; i++) {
-            result[i] = a[i] * factor;
-        }
-        return result;
     }
 }

@@ -9,7 +9,8 @@ import java.util.Objects;
  * @param readings the places to read, as documents write them
  * @param by the instrument to use; empty where any will do
  * @param times how many fresh readings of each
- * @param u the standard uncertainty each reading needs, in mm or rad
+ * @param u the standard uncertainty each reading needs, all its values together, in mm or rad; NaN where none
+ *     would decide it at the present estimate
  * @param settles the probability that the finding is decided afterwards; NaN where it was not computed
  */
 public record Retake(List<String> readings, String by, int times, double u, double settles) {

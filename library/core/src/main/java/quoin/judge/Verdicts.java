@@ -1,5 +1,7 @@
 package quoin.judge;
 
+import java.util.List;
+import java.util.function.Predicate;
 import quoin.measure.Estimate;
 import quoin.measure.Extreme;
 import quoin.measure.Uncertain;
@@ -12,7 +14,20 @@ final class Verdicts {
         if (rule instanceof DecisionRule.Guarded guarded) {
             return guarded(clause, estimate, bound, guarded.probability(), odds);
         }
-        return holds(estimate, bound) ? Finding.pass(clause) : Finding.fail(clause);
+        return banded(clause, estimate, bound, rule);
+    }
+
+    /** Inside the drawn-in limits passes, outside the let-out limits fails; without a band one of them is true. */
+    private static Finding banded(String clause, Estimate estimate, Bound bound, DecisionRule rule) {
+        if (holds(estimate, bound, rule, 1)) {
+            return Finding.pass(clause);
+        }
+        if (!holds(estimate, bound, rule, -1)) {
+            return Finding.fail(clause);
+        }
+        double band = Zones.band(rule, widest(estimate));
+        return Finding.undecided(
+                clause, 2 * band > bound.atMost() - bound.atLeast() ? Reason.TOO_NARROW : Reason.DOUBT);
     }
 
     private static Finding guarded(String clause, Estimate estimate, Bound bound, double p, Odds odds) {
@@ -30,26 +45,46 @@ final class Verdicts {
 
     /** The highest odds that any value of that doubt could reach. */
     private static double best(Estimate estimate, Bound bound) {
-        double half = 0.5 * (bound.atMost() - bound.atLeast());
-        double least = 1;
-        if (estimate instanceof Extreme extreme && extreme.kind() == Extreme.Kind.LARGEST_IN_SIZE) {
-            for (Extreme.Part part : extreme.parts()) {
-                least = Math.min(least, best(part.value(), half));
-            }
-            return least;
-        }
-        return best(estimate instanceof Extreme extreme ? extreme.governing().value() : (Uncertain) estimate, half);
-    }
-
-    private static double best(Uncertain value, double half) {
-        double z = half / value.standardUncertainty();
+        double z = 0.5 * (bound.atMost() - bound.atLeast()) / widest(estimate);
         return Gauss.between(-z, z);
     }
 
-    private static boolean holds(Estimate estimate, Bound bound) {
-        if (estimate instanceof Extreme extreme && extreme.kind() == Extreme.Kind.LARGEST_IN_SIZE) {
-            return extreme.parts().stream().allMatch(part -> bound.contains(part.value().value()));
+    /** The doubt that a two-sided limit must leave room for: that of the widest part where all must be inside. */
+    private static double widest(Estimate estimate) {
+        double u = governing(estimate).standardUncertainty();
+        if (is(estimate, Extreme.Kind.LARGEST_IN_SIZE)) {
+            for (Uncertain part : parts(estimate)) {
+                u = Math.max(u, part.standardUncertainty());
+            }
         }
-        return bound.contains(estimate.value());
+        return u;
+    }
+
+    /** The value, or the part that governs. */
+    static Uncertain governing(Estimate estimate) {
+        return estimate instanceof Extreme extreme ? extreme.governing().value() : (Uncertain) estimate;
+    }
+
+    /** Whether the limits hold when each is drawn in by side times the guard band. */
+    private static boolean holds(Estimate estimate, Bound bound, DecisionRule rule, int side) {
+        List<Uncertain> parts = parts(estimate);
+        Predicate<Uncertain> high = part -> part.value() >= bound.atLeast() + side * band(part, rule);
+        Predicate<Uncertain> low = part -> part.value() <= bound.atMost() - side * band(part, rule);
+        return (is(estimate, Extreme.Kind.GREATEST) ? parts.stream().anyMatch(high) : parts.stream().allMatch(high))
+                && (is(estimate, Extreme.Kind.LEAST) ? parts.stream().anyMatch(low) : parts.stream().allMatch(low));
+    }
+
+    private static double band(Uncertain part, DecisionRule rule) {
+        return Zones.band(rule, part.standardUncertainty());
+    }
+
+    private static boolean is(Estimate estimate, Extreme.Kind kind) {
+        return estimate instanceof Extreme extreme && extreme.kind() == kind;
+    }
+
+    private static List<Uncertain> parts(Estimate estimate) {
+        return estimate instanceof Extreme extreme
+                ? extreme.parts().stream().map(Extreme.Part::value).toList()
+                : List.of((Uncertain) estimate);
     }
 }

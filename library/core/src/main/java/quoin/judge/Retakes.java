@@ -1,0 +1,223 @@
+package quoin.judge;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import quoin.measure.Estimate;
+import quoin.measure.Extreme;
+import quoin.measure.Influence;
+import quoin.measure.Uncertain;
+
+/**
+ * What to read again so that an undecided finding is decided.
+ *
+ * <p>A reading repeated with the same instrument lessens only its fresh influences; what the instrument shares between
+ * readings stays. To first order, sensitivities held: if s&sup2; is the share of the fresh influences in the variance of
+ * the figure, k more values beside the n there are leave s&sup2; n/(n + k). The new estimate is normal about the present
+ * one with the variance that goes away, and that gives the probability that the finding is decided afterwards. A least
+ * or a greatest is taken by its governing part, which is asked for as much as its share in the odds of failing demands.
+ * No instances.
+ */
+public final class Retakes {
+    private static final int MOST_SINGLES = 3;
+    private static final int MOST_TIMES = 9;
+    private static final int HALVINGS = 60;
+    private static final double NOTHING = 1e-9;
+
+    private Retakes() {}
+
+    /**
+     * The readings worth repeating, the largest share of the variance first.
+     *
+     * <p>Single readings that can decide it; if there is none, the fewest readings that can together; if there is none,
+     * all readings of one instrument by another one; if even that does not do, the reading with the largest share, with
+     * u NaN: it may still shift the estimate.
+     *
+     * @param estimate the estimate of the undecided finding
+     * @param bound its limits
+     * @param rule its rule; the simple rule leaves nothing undecided
+     * @param readings the readings that may be repeated
+     * @return what to read again; empty where the finding is decided or hangs on none of the readings
+     */
+    public static List<Retake> suggest(
+            Estimate estimate, Bound bound, DecisionRule rule, List<ReadingDoubt> readings) {
+        Uncertain value = Verdicts.governing(estimate);
+        Goal goal = Goal.of(value, bound, demanded(estimate, value, bound, rule));
+        if (goal.decidedWith(goal.variance())) {
+            return List.of();
+        }
+        List<Share> shares = new ArrayList<>();
+        for (ReadingDoubt reading : readings) {
+            Share share = Share.of(reading, value);
+            if (share.variance() > 0) {
+                shares.add(share);
+            }
+        }
+        shares.sort(Comparator.comparingDouble((Share share) -> -share.variance()));
+        return ranked(goal, value, shares, readings);
+    }
+
+    private static List<Retake> ranked(
+            Goal goal, Uncertain value, List<Share> shares, List<ReadingDoubt> readings) {
+        List<Retake> found = new ArrayList<>();
+        for (Share share : shares) {
+            if (found.size() < MOST_SINGLES) {
+                addPossible(found, goal, List.of(share));
+            }
+        }
+        for (int count = 2; found.isEmpty() && count <= shares.size(); count++) {
+            addPossible(found, goal, shares.subList(0, count));
+        }
+        if (found.isEmpty()) {
+            addOtherInstrument(found, goal, value, readings);
+        }
+        if (found.isEmpty() && !shares.isEmpty()) {
+            found.add(again(goal, shares.subList(0, 1), 1, Double.NaN));
+        }
+        return found;
+    }
+
+    /** A least asks more of its governing part than p: its share of the failures must shrink with the whole. */
+    private static DecisionRule demanded(Estimate estimate, Uncertain governing, Bound bound, DecisionRule rule) {
+        if (!(estimate instanceof Extreme) || !(rule instanceof DecisionRule.Guarded guarded)) {
+            return rule;
+        }
+        double part = 1 - Conformity.odds(governing, bound).value();
+        double whole = 1 - Conformity.odds(estimate, bound).value();
+        if (!(part > 0 && part < whole && whole < 0.5)) {
+            return rule;
+        }
+        return DecisionRule.guarded(1 - (1 - guarded.probability()) * part / whole);
+    }
+
+    private static void addPossible(List<Retake> found, Goal goal, List<Share> shares) {
+        double variance = 0;
+        double squares = 0;
+        for (Share share : shares) {
+            variance += share.variance();
+            squares += share.sensitivity() * share.sensitivity();
+        }
+        double left = variance - goal.excess();
+        if (!(left > NOTHING * variance)) {
+            return;
+        }
+        double times = 1;
+        for (Share share : shares) {
+            times = Math.max(times, StrictMath.ceil(share.values() * (variance / left - 1) - NOTHING));
+        }
+        if (times <= MOST_TIMES) {
+            found.add(again(goal, shares, (int) times, StrictMath.sqrt(left / squares)));
+        }
+    }
+
+    private static Retake again(Goal goal, List<Share> shares, int times, double u) {
+        List<String> names = new ArrayList<>();
+        Set<String> instruments = new LinkedHashSet<>();
+        double removed = 0;
+        for (Share share : shares) {
+            names.add(share.reading());
+            instruments.add(share.by());
+            removed += share.variance() * times / (times + share.values());
+        }
+        String by = instruments.size() == 1 ? instruments.iterator().next() : "";
+        return new Retake(names, by, times, u, goal.settles(removed));
+    }
+
+    private static void addOtherInstrument(
+            List<Retake> found, Goal goal, Uncertain value, List<ReadingDoubt> readings) {
+        Set<String> instruments = new LinkedHashSet<>();
+        for (ReadingDoubt reading : readings) {
+            instruments.add(reading.by());
+        }
+        double best = 0;
+        for (String by : instruments) {
+            List<String> names = new ArrayList<>();
+            Set<Influence> all = new LinkedHashSet<>();
+            double squares = 0;
+            for (ReadingDoubt reading : readings) {
+                Share share = Share.of(reading, value);
+                if (reading.by().equals(by) && share.variance() > 0) {
+                    names.add(reading.reading());
+                    all.addAll(reading.fresh());
+                    all.addAll(reading.shared());
+                    squares += share.sensitivity() * share.sensitivity();
+                }
+            }
+            double variance = Share.variance(all, value);
+            double left = variance - goal.excess();
+            if (left > NOTHING * variance && left > best) {
+                best = left;
+                found.clear();
+                found.add(new Retake(names, "", 1, StrictMath.sqrt(left / squares), goal.settles(goal.excess())));
+            }
+        }
+    }
+
+    /**
+     * What one reading does to the figure.
+     *
+     * @param variance the part of the figure's variance that its fresh influences make
+     * @param sensitivity of the figure to the mean of its values
+     */
+    private record Share(String reading, String by, int values, double variance, double sensitivity) {
+        static Share of(ReadingDoubt doubt, Uncertain value) {
+            double variance = variance(doubt.fresh(), value);
+            double squares = 0;
+            for (Influence influence : doubt.fresh()) {
+                squares += influence.standardUncertainty() * influence.standardUncertainty();
+            }
+            double sensitivity = squares > 0 ? doubt.values() * StrictMath.sqrt(variance / squares) : 0;
+            return new Share(doubt.reading(), doubt.by(), doubt.values(), variance, sensitivity);
+        }
+
+        static double variance(Iterable<Influence> influences, Uncertain value) {
+            double sum = 0;
+            for (Influence influence : influences) {
+                int at = value.influences().indexOf(influence);
+                double part = at < 0 ? 0 : value.contribution(at);
+                sum += part * part;
+            }
+            return sum;
+        }
+    }
+
+    /**
+     * The estimate as it is and what it must become.
+     *
+     * @param variance its present variance
+     * @param excess the variance that must go away so that the present estimate is decided; infinite where none suffices
+     */
+    private record Goal(double value, double variance, double excess, Bound bound, DecisionRule rule) {
+        static Goal of(Uncertain estimate, Bound bound, DecisionRule rule) {
+            double variance = estimate.variance();
+            Goal open = new Goal(estimate.value(), variance, Double.POSITIVE_INFINITY, bound, rule);
+            double enough = 0;
+            double much = StrictMath.sqrt(variance);
+            double least = NOTHING * much;
+            if (!open.decidedWith(least * least)) {
+                return open;
+            }
+            for (int i = 0; i < HALVINGS; i++) {
+                double u = 0.5 * (enough + much);
+                if (open.decidedWith(u * u)) {
+                    enough = u;
+                } else {
+                    much = u;
+                }
+            }
+            return new Goal(estimate.value(), variance, variance - enough * enough, bound, rule);
+        }
+
+        boolean decidedWith(double anyVariance) {
+            return Zones.of(rule, bound, StrictMath.sqrt(anyVariance)).decides(value);
+        }
+
+        /** The probability that the finding is decided once so much variance has gone. */
+        double settles(double removed) {
+            double left = StrictMath.sqrt(Math.max(0, variance - removed));
+            return Zones.of(rule, bound, left).decides(value, StrictMath.sqrt(Math.min(removed, variance)));
+        }
+    }
+}
