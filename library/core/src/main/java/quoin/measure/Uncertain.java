@@ -15,6 +15,7 @@ import java.util.List;
  *
  * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 5.1 and 5.2</a>
  */
+@SuppressWarnings("ReferenceEquality") // the very same list of influences is the short way; other lists are joined
 public final class Uncertain implements Estimate {
     private static final double[] NOTHING = new double[0];
 
