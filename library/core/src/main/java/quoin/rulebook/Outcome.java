@@ -1,6 +1,7 @@
 package quoin.rulebook;
 
 import java.util.List;
+import quoin.judge.Args;
 import quoin.judge.Finding;
 import quoin.judge.Reason;
 import quoin.judge.Step;
@@ -25,7 +26,10 @@ sealed interface Outcome {
                         case NOT_DETERMINED -> Finding.undecided(clause, Reason.NOT_DETERMINED);
                         case NOT_VERIFIED -> Finding.undecided(clause, Reason.NOT_VERIFIED);
                     };
-            return finding.plusStep(why);
+            Finding explained = finding.plusStep(why);
+            return cause == Cause.NO_SIZE_FITS
+                    ? explained.plusStep(Step.of("no-size-fits", Args.of("size", clause)))
+                    : explained;
         }
 
         /** The finding that says so, for a bound: a limit that is not stated never fails a job. */

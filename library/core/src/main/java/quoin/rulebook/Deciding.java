@@ -1,0 +1,266 @@
+package quoin.rulebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import quoin.judge.Args;
+import quoin.judge.Catalogue;
+import quoin.judge.Figure;
+import quoin.judge.Source;
+import quoin.judge.Stage;
+import quoin.judge.Step;
+import quoin.measure.Amount;
+import quoin.measure.Dimension;
+import quoin.measure.Estimate;
+import quoin.measure.Extreme;
+import quoin.measure.Uncertain;
+
+/** One size: base, items, rounding. The sizes it refers to have been decided or refused before. */
+final class Deciding {
+    private final Catalogue catalogue;
+    private final FigureSource figures;
+    private final Map<String, Size> decided;
+    private final Set<String> refused;
+    private final Picking picking;
+    private final List<Step> steps = new ArrayList<>();
+
+    Deciding(
+            Catalogue catalogue,
+            FigureSource survey,
+            Map<String, String> choices,
+            Map<String, Size> decided,
+            Set<String> refused) {
+        this.catalogue = catalogue;
+        this.decided = decided;
+        this.refused = refused;
+        this.figures = figure -> {
+            Size size = decided.get(figure);
+            if (size != null) {
+                return Optional.of(size.asUncertain());
+            }
+            return refused.contains(figure) ? Optional.empty() : survey.estimate(figure);
+        };
+        this.picking = new Picking(figures, choices);
+    }
+
+    Outcome decide(SizeClause clause) {
+        Outcome base = base(clause);
+        if (!(base instanceof Outcome.Found found)) {
+            return base;
+        }
+        Dimension dimension = found.amount().dimension();
+        double value = found.amount().value();
+        for (Item item : clause.more()) {
+            Outcome term = term("more", item, dimension, clause.source());
+            if (!(term instanceof Outcome.Found more)) {
+                return term;
+            }
+            value += more.amount().value();
+        }
+        for (Item item : clause.less()) {
+            Outcome term = term("less", item, dimension, clause.source());
+            if (!(term instanceof Outcome.Found less)) {
+                return term;
+            }
+            value -= less.amount().value();
+        }
+        return finish(clause, value, dimension);
+    }
+
+    private Outcome finish(SizeClause clause, double value, Dimension dimension) {
+        if (!Double.isFinite(value)) {
+            return Picking.lost(Outcome.Cause.NOT_VERIFIED, "not-finite", Args.of("size", clause.id()));
+        }
+        if (clause.cutWithin() < 0) {
+            return range("cutWithin", clause.cutWithin(), Dimension.LENGTH);
+        }
+        if (!Double.isNaN(clause.cutWithin()) && dimension != Dimension.LENGTH) {
+            return wrongDimension(Dimension.LENGTH, dimension);
+        }
+        Outcome rounded = round(clause.round(), value, dimension);
+        if (rounded instanceof Outcome.Found found
+                && dimension == Dimension.LENGTH
+                && !(found.amount().value() > 0)) {
+            return Picking.lost(
+                    Outcome.Cause.NO_SIZE_FITS,
+                    "not-positive",
+                    shown("value", found.amount().value(), dimension));
+        }
+        return rounded;
+    }
+
+    private Outcome base(SizeClause clause) {
+        if (clause.of() instanceof Base.OfQuota of) {
+            Outcome outcome = picking.pick(of.quota());
+            if (outcome instanceof Outcome.Found found) {
+                steps.addAll(found.steps());
+                Amount amount = found.amount();
+                add("base-amount", shown("amount", amount.value(), amount.dimension()), clause.source());
+            }
+            return outcome;
+        }
+        if (clause.of() instanceof Base.OfShortfall of) {
+            return figure(of.figure(), (estimate, dimension) -> shortfall(of, estimate, dimension, clause.source()));
+        }
+        Base.OfFigure of = (Base.OfFigure) clause.of();
+        return figure(of.figure(), (estimate, dimension) -> {
+            Args args = Args.of("figure", of.figure());
+            add("base-figure", shown(args, "value", estimate.value(), dimension), clause.source());
+            return found(estimate.value(), dimension);
+        });
+    }
+
+    /** What becomes of an estimate whose dimension is known. */
+    private interface Use {
+        Outcome of(Estimate estimate, Dimension dimension);
+    }
+
+    private Outcome figure(String name, Use use) {
+        Size size = decided.get(name);
+        if (size != null) {
+            return use.of(size.asUncertain(), size.dimension());
+        }
+        Args args = Args.of("figure", name);
+        if (refused.contains(name)) {
+            return Picking.lost(Outcome.Cause.NOT_DETERMINED, "size-refused", Args.of("size", name));
+        }
+        Optional<Figure> figure = catalogue.find(name);
+        if (figure.isEmpty()) {
+            return Picking.lost(Outcome.Cause.NOT_VERIFIED, "unknown-figure", args);
+        }
+        if (figure.get().stage() == Stage.ORDER) {
+            return Picking.lost(Outcome.Cause.NOT_VERIFIED, "order-figure-in-size", args);
+        }
+        Optional<Estimate> estimate = figures.estimate(name);
+        return estimate.isEmpty()
+                ? Picking.lost(Outcome.Cause.NOT_DETERMINED, "figure-not-determined", args)
+                : use.of(estimate.get(), figure.get().dimension());
+    }
+
+    private Outcome shortfall(Base.OfShortfall of, Estimate estimate, Dimension dimension, Source source) {
+        Args args = Args.of("figure", of.figure());
+        if (!(of.probability() > 0 && of.probability() <= 0.5)) {
+            return range("shortfall", of.probability(), Dimension.RATIO);
+        }
+        Optional<Uncertain> single = single(estimate);
+        if (single.isEmpty()) {
+            return Picking.lost(Outcome.Cause.NOT_VERIFIED, "shortfall-of-several", args);
+        }
+        double u = single.get().standardUncertainty();
+        double value = u > 0 ? estimate.value() + u * Normal.quantile(of.probability()) : estimate.value();
+        args = args.with("probability", of.probability()).with("estimate", dimension.toAnswer(estimate.value()));
+        add("base-shortfall", shown(args, "value", value, dimension), source);
+        return found(value, dimension);
+    }
+
+    /** A least of several parts has no quantile in closed form; of one part it is that part. */
+    private static Optional<Uncertain> single(Estimate estimate) {
+        if (estimate instanceof Uncertain uncertain) {
+            return Optional.of(uncertain);
+        }
+        List<Extreme.Part> parts = ((Extreme) estimate).parts();
+        return parts.size() == 1 ? Optional.of(parts.get(0).value()) : Optional.empty();
+    }
+
+    private Outcome term(String code, Item item, Dimension dimension, Source clauseSource) {
+        Outcome outcome = picking.pick(item.quota());
+        if (!(outcome instanceof Outcome.Found found)) {
+            return outcome;
+        }
+        Amount amount = found.amount();
+        if (amount.dimension() != dimension) {
+            return wrongDimension(dimension, amount.dimension());
+        }
+        steps.addAll(found.steps());
+        Args args = shown("amount", amount.value(), dimension).with("times", item.times());
+        if (!item.because().isEmpty()) {
+            args = args.with("because", item.because());
+        }
+        add(code, args, source(item, clauseSource));
+        double value = amount.value() * item.times();
+        return Double.isFinite(value)
+                ? found(value, dimension)
+                : Picking.lost(Outcome.Cause.NOT_VERIFIED, "not-finite", args);
+    }
+
+    private static Source source(Item item, Source clauseSource) {
+        if (item.source().isStated()) {
+            return item.source();
+        }
+        return item.quota() instanceof Quota.Fixed fixed && fixed.source().isStated() ? fixed.source() : clauseSource;
+    }
+
+    private Outcome round(Rounding rounding, double value, Dimension dimension) {
+        if (rounding instanceof Rounding.Step step) {
+            return toStep(step, value, dimension);
+        }
+        return rounding instanceof Rounding.DownTo downTo
+                ? downTo(downTo, value, dimension)
+                : found(value, dimension);
+    }
+
+    private Outcome toStep(Rounding.Step rounding, double value, Dimension dimension) {
+        double step = rounding.amount().value();
+        if (rounding.amount().dimension() != dimension) {
+            return wrongDimension(dimension, rounding.amount().dimension());
+        }
+        if (!(step > 0)) {
+            return range(rounding.mode().text(), step, dimension);
+        }
+        if (!Double.isFinite(value / step)) {
+            return Picking.lost(Outcome.Cause.NOT_VERIFIED, "not-finite", shown("value", value, dimension));
+        }
+        double rounded = Roundings.toStep(rounding.mode(), value, step);
+        Args args = Args.of("mode", rounding.mode().text()).with("step", dimension.toAnswer(step));
+        add("round", rounded(args, value, rounded, dimension), Source.UNSTATED);
+        return found(rounded, dimension);
+    }
+
+    private Outcome downTo(Rounding.DownTo rounding, double value, Dimension dimension) {
+        for (Amount amount : rounding.list()) {
+            if (amount.dimension() != dimension) {
+                return wrongDimension(dimension, amount.dimension());
+            }
+        }
+        Optional<Amount> best = Roundings.downTo(rounding.list(), value);
+        if (best.isEmpty()) {
+            return Picking.lost(Outcome.Cause.NO_SIZE_FITS, "below-list", shown("value", value, dimension));
+        }
+        double rounded = best.get().value();
+        add("round", rounded(Args.of("mode", "down-to"), value, rounded, dimension), Source.UNSTATED);
+        return found(rounded, dimension);
+    }
+
+    private static Args rounded(Args args, double from, double to, Dimension dimension) {
+        return shown(args.with("from", dimension.toAnswer(from)), "to", to, dimension)
+                .with("residual", dimension.toAnswer(from) - dimension.toAnswer(to));
+    }
+
+    private Outcome found(double value, Dimension dimension) {
+        return new Outcome.Found(new Amount(value, dimension), steps);
+    }
+
+    private void add(String code, Args args, Source source) {
+        steps.add(new Step(code, args, source));
+    }
+
+    private static Args shown(String name, double value, Dimension dimension) {
+        return shown(Args.NONE, name, value, dimension);
+    }
+
+    private static Args shown(Args args, String name, double value, Dimension dimension) {
+        return args.with(name, dimension.toAnswer(value)).with("unit", dimension.answerUnit());
+    }
+
+    private static Outcome range(String field, double got, Dimension dimension) {
+        Args args = Args.of("field", field);
+        return Picking.lost(Outcome.Cause.NOT_VERIFIED, "number-range", shown(args, "got", got, dimension));
+    }
+
+    static Outcome wrongDimension(Dimension expected, Dimension got) {
+        Args args = Args.of("expected", expected.text()).with("got", got.text());
+        return Picking.lost(Outcome.Cause.NOT_VERIFIED, "wrong-dimension", args);
+    }
+}

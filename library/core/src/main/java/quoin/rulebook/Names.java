@@ -1,0 +1,118 @@
+package quoin.rulebook;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import quoin.judge.Args;
+import quoin.judge.Catalogue;
+import quoin.judge.Figure;
+import quoin.judge.Stage;
+import quoin.measure.Amount;
+import quoin.measure.Dimension;
+
+/** What a rulebook may name: figures of the catalogue, its own sizes, and figures that a job declares. */
+final class Names {
+    private final Catalogue catalogue;
+    private final Map<String, SizeClause> sizes = new LinkedHashMap<>();
+    private final Map<String, Dimension> dimensions = new LinkedHashMap<>();
+    private final Set<String> cyclic;
+
+    Names(List<SizeClause> clauses, Catalogue catalogue) {
+        this.catalogue = catalogue;
+        clauses.forEach(clause -> sizes.putIfAbsent(clause.id(), clause));
+        SizeOrder order = SizeOrder.of(clauses);
+        this.cyclic = order.cyclic();
+        for (SizeClause clause : order.sorted()) {
+            ofBase(clause.of()).ifPresent(dimension -> dimensions.put(clause.id(), dimension));
+        }
+    }
+
+    private Optional<Dimension> ofBase(Base base) {
+        if (base instanceof Base.OfQuota of) {
+            return amounts(of.quota()).map(Amount::dimension).findFirst();
+        }
+        return dimension(base instanceof Base.OfFigure of ? of.figure() : ((Base.OfShortfall) base).figure());
+    }
+
+    static Stream<Amount> amounts(Quota quota) {
+        if (quota instanceof Quota.Fixed fixed) {
+            return Stream.of(fixed.amount());
+        }
+        return quota instanceof Quota.Banded banded
+                ? banded.bands().stream().map(Quota.Band::amount)
+                : ((Quota.ByChoice) quota).amounts().values().stream();
+    }
+
+    Set<String> cyclic() {
+        return cyclic;
+    }
+
+    boolean isSize(String name) {
+        return sizes.containsKey(name);
+    }
+
+    Optional<Figure> figure(String name) {
+        return catalogue.find(name);
+    }
+
+    /** Whether the name is one that only a job can declare. */
+    static boolean isDeclared(String name) {
+        return name.startsWith("site.") || name.startsWith("own.");
+    }
+
+    boolean isKnown(String name) {
+        return isSize(name) || figure(name).isPresent() || isDeclared(name);
+    }
+
+    /** Whether the name is of a figure that needs the sizes first. */
+    boolean isOrder(String name) {
+        return !isSize(name)
+                && figure(name).filter(f -> f.stage() == Stage.ORDER).isPresent();
+    }
+
+    /** The kind of quantity; empty where it is not known before the job. */
+    Optional<Dimension> dimension(String name) {
+        return isSize(name)
+                ? Optional.ofNullable(dimensions.get(name))
+                : figure(name).map(Figure::dimension);
+    }
+
+    /** The arguments of an unknown name: itself, and the nearest that are known. */
+    Args unknown(String name) {
+        return Args.of("figure", name).with("nearest", nearest(name));
+    }
+
+    private List<String> nearest(String name) {
+        int far = StrictMath.max(2, name.length() / 3);
+        return Stream.concat(sizes.keySet().stream(), catalogue.figures().stream().map(Figure::id))
+                .distinct()
+                .filter(known -> StrictMath.abs(known.length() - name.length()) <= far)
+                .filter(known -> distance(name, known) <= far)
+                .sorted(Comparator.<String>comparingInt(known -> distance(name, known))
+                        .thenComparing(Comparator.naturalOrder()))
+                .limit(3)
+                .toList();
+    }
+
+    /** How many letters must be changed, added or dropped. */
+    static int distance(String a, String b) {
+        int[] above = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            above[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int[] row = new int[b.length() + 1];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int change = above[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                row[j] = StrictMath.min(change, StrictMath.min(above[j], row[j - 1]) + 1);
+            }
+            above = row;
+        }
+        return above[b.length()];
+    }
+}

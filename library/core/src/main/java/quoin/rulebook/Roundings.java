@@ -1,0 +1,31 @@
+package quoin.rulebook;
+
+import java.util.List;
+import java.util.Optional;
+import quoin.measure.Amount;
+import quoin.measure.Steps;
+
+/** Rounding to a step or to a list. */
+final class Roundings {
+    private Roundings() {}
+
+    static double toStep(Rounding.Mode mode, double value, double step) {
+        return switch (mode) {
+            case DOWN -> Steps.down(value, step);
+            case UP -> Steps.up(value, step);
+            case NEAREST -> Steps.nearest(value, step);
+        };
+    }
+
+    /** The greatest of a list that is not above a value; a value as good as on one counts as it. */
+    static Optional<Amount> downTo(List<Amount> list, double value) {
+        Optional<Amount> best = Optional.empty();
+        for (Amount amount : list) {
+            boolean fits = Picking.isUpTo(amount.value(), value);
+            if (fits && (best.isEmpty() || amount.value() > best.get().value())) {
+                best = Optional.of(amount);
+            }
+        }
+        return best;
+    }
+}
