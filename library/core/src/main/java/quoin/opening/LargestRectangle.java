@@ -12,12 +12,14 @@ import org.jspecify.annotations.Nullable;
  */
 final class LargestRectangle {
     private static final double LAST_BARRIER = 1e-11;
+    private static final double ENOUGH = 1e-10;
+    private static final int MOST_STEPS = 40;
 
     private final List<SideGap> gaps;
     private final int n;
     private final double[] slack;
-    private double[] z;
-    private double barrier = 1e-2;
+    private final double[] z;
+    private double barrier = 1;
 
     private LargestRectangle(List<SideGap> gaps, double[] start) {
         this.gaps = gaps;
@@ -58,7 +60,7 @@ final class LargestRectangle {
     private Solution run() {
         while (barrier > LAST_BARRIER) {
             barrier /= 10;
-            for (int step = 0; step < 12; step++) {
+            for (int step = 0; step < MOST_STEPS; step++) {
                 if (!newton()) {
                     break;
                 }
@@ -90,7 +92,7 @@ final class LargestRectangle {
         }
     }
 
-    /** One damped Newton step; false once it no longer moves. */
+    /** One Newton step, kept inside; false once it no longer moves. */
     private boolean newton() {
         isInside(z);
         double w = z[1] - z[0];
@@ -112,19 +114,26 @@ final class LargestRectangle {
         for (int k = 0; k < 4; k++) {
             decrement += gradient[k] * step[k];
         }
-        double length = decrement > 0.1 * barrier ? 1 / (1 + Math.sqrt(decrement / barrier)) : 1;
-        double[] next = new double[4];
-        for (int halving = 0; halving < 60; halving++) {
-            for (int k = 0; k < 4; k++) {
-                next[k] = z[k] + length * step[k];
-            }
-            if (isInside(next)) {
-                z = next;
-                return decrement > 1e-14 * barrier;
-            }
-            length /= 2;
+        double length = Math.min(1, 0.95 * reach(step, w, l));
+        for (int k = 0; k < 4; k++) {
+            z[k] += length * step[k];
         }
-        return false;
+        return decrement > ENOUGH * barrier;
+    }
+
+    /** How many steps it would take to the first gap that closes. */
+    private double reach(double[] step, double w, double l) {
+        double reach = Double.POSITIVE_INFINITY;
+        double narrows = step[0] - step[1];
+        double shortens = step[2] - step[3];
+        reach = narrows > 0 ? Math.min(reach, w / narrows) : reach;
+        reach = shortens > 0 ? Math.min(reach, l / shortens) : reach;
+        for (int i = 0; i < n; i++) {
+            double[] push = gaps.get(i).push();
+            double closes = -(push[0] * step[0] + push[1] * step[1] + push[2] * step[2] + push[3] * step[3]);
+            reach = closes > 0 ? Math.min(reach, slack[i] / closes) : reach;
+        }
+        return reach;
     }
 
     /** The change of the optimum for a change of each gap. */

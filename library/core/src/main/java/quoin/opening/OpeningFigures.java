@@ -1,8 +1,5 @@
 package quoin.opening;
 
-import static quoin.judge.Figure.order;
-import static quoin.judge.Figure.survey;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,41 +26,41 @@ public final class OpeningFigures {
     private static Catalogue catalogue() {
         Source plane = Source.of(Source.Kind.STANDARD, "plane geometry of the adjusted outline");
         List<Figure> figures = new ArrayList<>();
-        figures.add(survey(
+        figures.add(Figure.survey(
                 "opening.width.least", Dimension.LENGTH, "least width at any read place, in any plane", plane));
-        figures.add(survey(
+        figures.add(Figure.survey(
                 "opening.length.least", Dimension.LENGTH, "least length at any read place, in any plane", plane));
-        figures.add(survey(
+        figures.add(Figure.survey(
                 "opening.diagonal.difference",
                 Dimension.LENGTH,
                 "diagonal at head-left minus diagonal at head-right",
                 plane));
         for (Corner corner : Corner.values()) {
             String name = "opening.corner." + corner.text();
-            figures.add(survey(name + ".angle", Dimension.ANGLE, "angle between the two sides", plane));
-            figures.add(survey(name + ".departure", Dimension.ANGLE, "angle minus 90 degrees", plane));
+            figures.add(Figure.survey(name + ".angle", Dimension.ANGLE, "angle between the two sides", plane));
+            figures.add(Figure.survey(name + ".departure", Dimension.ANGLE, "angle minus 90 degrees", plane));
         }
-        figures.add(survey(
+        figures.add(Figure.survey(
                 "opening.square.worst", Dimension.ANGLE, "the departure largest in size, with its sign", plane));
         for (Side side : Side.values()) {
-            figures.add(survey(
+            figures.add(Figure.survey(
                     "opening.bow." + side.text(), Dimension.LENGTH, "offset of the side from its chord", plane));
-            figures.add(survey(
+            figures.add(Figure.survey(
                     "opening.splay." + side.text(), Dimension.LENGTH, "how far the back stands further in", plane));
         }
-        figures.add(survey("opening.twist", Dimension.LENGTH, "depths HL + FR - HR - FL", plane));
-        figures.add(survey("opening.depth.least", Dimension.LENGTH, "least depth that was read", plane));
-        figures.add(survey("roller.fall", Dimension.LENGTH, "fall of the side that the roller is at", plane));
-        figures.add(survey("fit.width", Dimension.LENGTH, "width of the largest level rectangle", plane));
-        figures.add(survey("fit.length", Dimension.LENGTH, "length of the largest level rectangle", plane));
-        figures.add(survey("fit.rule.width", Dimension.LENGTH, "least width that was read", Source.PRACTICE));
-        figures.add(survey("fit.rule.length", Dimension.LENGTH, "least length that was read", Source.PRACTICE));
-        figures.add(order("gap.least", Dimension.LENGTH, "largest least gap of any level placement", plane));
-        figures.add(order("gap.greatest", Dimension.LENGTH, "widest gap of the balanced placement", Source.PRACTICE));
+        figures.add(Figure.survey("opening.twist", Dimension.LENGTH, "depths HL + FR - HR - FL", plane));
+        figures.add(Figure.survey("opening.depth.least", Dimension.LENGTH, "least depth that was read", plane));
+        figures.add(Figure.survey("roller.fall", Dimension.LENGTH, "fall of the side that the roller is at", plane));
+        figures.add(Figure.survey("fit.width", Dimension.LENGTH, "width of the largest level rectangle", plane));
+        figures.add(Figure.survey("fit.length", Dimension.LENGTH, "length of the largest level rectangle", plane));
+        figures.add(Figure.survey("fit.rule.width", Dimension.LENGTH, "least width that was read", Source.PRACTICE));
+        figures.add(Figure.survey("fit.rule.length", Dimension.LENGTH, "least length that was read", Source.PRACTICE));
+        figures.add(Figure.order("gap.least", Dimension.LENGTH, "largest least gap of any level placement", plane));
+        figures.add(Figure.order("gap.greatest", Dimension.LENGTH, "widest gap of the balanced placement", Source.PRACTICE));
         for (Side side : Side.values()) {
             for (Corner corner : List.of(side.from(), side.to())) {
                 String name = "gap." + side.text() + "@" + corner.text();
-                figures.add(order(name, Dimension.LENGTH, "gap of the balanced placement", Source.PRACTICE));
+                figures.add(Figure.order(name, Dimension.LENGTH, "gap of the balanced placement", Source.PRACTICE));
             }
         }
         return Catalogue.of(figures);
