@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -129,7 +130,43 @@ public final class Words {
      * @return the sentence
      */
     public String of(Step step) {
-        return text("step." + step.code(), step.args());
+        String key = "step." + step.code();
+        String variant = step.args().get("mode").map(mode -> key + "." + mode).orElse(key);
+        return text(has(variant) ? variant : key, readable(step.args()));
+    }
+
+    /** Figures by their names, places in words, and no "once". */
+    private Args readable(Args args) {
+        Args out = Args.NONE;
+        for (Map.Entry<String, Object> arg : args.asMap().entrySet()) {
+            String name = arg.getKey();
+            if (arg.getValue() instanceof Double number) {
+                out = name.equals("times") && number == 1 ? out : out.with(name, number);
+            } else if (arg.getValue() instanceof String text) {
+                out = out.with(name, readable(name, text));
+            } else if (arg.getValue() instanceof List<?> list) {
+                out = out.with(name, list.stream().map(text -> place(text.toString())).toList());
+            }
+        }
+        return out;
+    }
+
+    private String readable(String name, String text) {
+        return switch (name) {
+            case "figure", "by" -> figure(text);
+            case "of", "reading" -> place(text);
+            default -> text;
+        };
+    }
+
+    /**
+     * The name of a figure in words.
+     *
+     * @param id the figure as documents write it
+     * @return the words; the id itself where there are none
+     */
+    public String figure(String id) {
+        return has("figure." + id) ? text("figure." + id, Args.NONE) : id;
     }
 
     /**

@@ -3,11 +3,14 @@ package quoin.cli;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import quoin.job.Assessment;
 import quoin.job.FigureValue;
+import quoin.judge.Args;
 import quoin.judge.Finding;
 import quoin.judge.Step;
 import quoin.judge.Verdict;
+import quoin.rulebook.BoundClause;
 import quoin.words.Words;
 
 /** What was checked, worst first: the verdict, the value and its limit, what there is to spare, and the odds. */
@@ -60,14 +63,40 @@ final class ChecksPart {
             return clause;
         }
         FigureValue figure = assessment.figures().get(finding.figure());
-        String value = figure == null
-                ? ""
-                : " " + lengths.amount(figure.estimate().value(), figure.dimension());
-        StringBuilder title = new StringBuilder(clause).append(": ").append(finding.figure()).append(value);
-        finding.steps().stream()
-                .filter(step -> step.code().equals("bound"))
-                .forEach(step -> title.append(", ").append(words.of(step)));
+        StringBuilder title = new StringBuilder(clause).append(": ").append(words.figure(finding.figure()));
+        if (figure != null) {
+            title.append(' ').append(lengths.amount(figure.estimate().value(), figure.dimension()));
+        }
+        limit(finding).ifPresent(limit -> title.append(", ").append(limit));
+        because(clause).ifPresent(because -> title.append(" (").append(because).append(')'));
         return title.toString();
+    }
+
+    private Optional<String> because(String clause) {
+        return assessment.rulebook().bounds().stream()
+                .filter(bound -> bound.id().equals(clause) && !bound.because().isEmpty())
+                .map(BoundClause::because)
+                .findFirst();
+    }
+
+    /** The limit in words: one side, both, or the same either way. */
+    private Optional<String> limit(Finding finding) {
+        Optional<Step> bound =
+                finding.steps().stream().filter(step -> step.code().equals("bound")).findFirst();
+        if (bound.isEmpty() || finding.margin().isEmpty()) {
+            return Optional.empty();
+        }
+        Args args = bound.get().args();
+        Optional<Object> least = args.get("atLeast");
+        Optional<Object> most = args.get("atMost");
+        if (least.isPresent() && most.isPresent()) {
+            boolean same = least.get() instanceof Double a && most.get() instanceof Double b && a == -b;
+            return Optional.of(words.text(same ? "bound.within" : "bound.between", args));
+        }
+        String against = finding.margin().get().against();
+        return args.get("limit")
+                .filter(Double.class::isInstance)
+                .map(limit -> words.text("bound." + against, args.with(against, (Double) limit)));
     }
 
     private String detail(Finding finding) {
