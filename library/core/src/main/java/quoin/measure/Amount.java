@@ -3,33 +3,24 @@ package quoin.measure;
 import java.util.Objects;
 
 /**
- * A finite value of a kind of quantity, in the unit inside the library. Immutable and safe for use by many threads.
+ * A number with its dimension, in base units. Immutable.
  *
- * @param value the value in the unit inside the library
- * @param dimension the kind of quantity
+ * @param value the number in the base unit of the dimension, finite
+ * @param dimension what it is a number of
  */
 public record Amount(double value, Dimension dimension) {
-    /** Refuses what is not finite; minus zero becomes zero. */
+    /** Checks that the value is finite; {@code -0.0} becomes {@code 0.0}. */
     public Amount {
         Objects.requireNonNull(dimension, "dimension");
-        if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("amount must be a finite number, got " + value);
-        }
-        value = value + 0.0;
+        value = Require.finite("value", value, dimension.baseUnit());
     }
 
     /**
-     * A length.
+     * The value in the answer unit of its dimension.
      *
-     * @param mm the length in mm
-     * @return the amount
+     * @return the value in {@link Dimension#answerUnit()}
      */
-    public static Amount ofMm(double mm) {
-        return new Amount(mm, Dimension.LENGTH);
-    }
-
-    /** {@return the value in the unit of answers} */
-    public double inAnswerUnit() {
+    public double toAnswer() {
         return dimension.toAnswer(value);
     }
 }

@@ -2,104 +2,127 @@ package quoin.measure;
 
 import java.util.Locale;
 
-/** The kinds of quantity, each with the unit inside the library and the unit of answers. */
+/**
+ * What a number is a number of.
+ *
+ * <p>Each dimension has one base unit, used inside, and one answer unit, used in documents. Immutable.
+ */
 public enum Dimension {
-    /** Inside mm, answered in mm. */
-    LENGTH("mm", 1),
-    /** Inside mm², answered in mm2. */
-    AREA("mm2", 1),
-    /** Inside rad, answered in deg. */
-    ANGLE("deg", Math.PI / 180),
-    /** Inside K, answered in degC. */
-    TEMPERATURE("degC", 1),
-    /** Inside K, answered in K. */
-    TEMPERATURE_DIFFERENCE("K", 1),
-    /** Inside kg, answered in kg. */
-    MASS("kg", 1),
-    /** Inside kg/mm², answered in g/m2. */
-    AREA_MASS("g/m2", 1e-9),
-    /** Inside kg/mm, answered in kg/m. */
-    LINE_MASS("kg/m", 1e-3),
-    /** Inside N, answered in N. */
-    FORCE("N", 1),
-    /** Inside N/mm, answered in N/m. */
-    LINE_FORCE("N/m", 1e-3),
-    /** Inside N·mm, answered in N.m. */
-    TORQUE("N.m", 1e3),
-    /** Inside s, answered in s. */
-    TIME("s", 1),
-    /** Inside V, answered in V. */
-    VOLTAGE("V", 1),
-    /** Inside A, answered in A. */
-    CURRENT("A", 1),
-    /** Inside W, answered in W. */
-    POWER("W", 1),
-    /** Inside rad/s, answered in rpm. */
-    TURNING_SPEED("rpm", 2 * Math.PI / 60),
-    /** Inside 1/K, answered in /K. */
-    PER_KELVIN("/K", 1),
-    /** A number, answered in 1. */
-    RATIO("1", 1);
+    /** A length; mm inside and in answers. */
+    LENGTH("mm", "mm", 1, 0),
+    /** An area; mm² inside and in answers. */
+    AREA("mm2", "mm2", 1, 0),
+    /** An angle; rad inside, degrees in answers. */
+    ANGLE("rad", "deg", StrictMath.PI / 180, 0),
+    /** A temperature on a scale; kelvin inside, degrees Celsius in answers. */
+    TEMPERATURE("K", "degC", 1, 273.15),
+    /** A difference of temperatures; K inside and in answers. */
+    TEMPERATURE_DIFFERENCE("K", "K", 1, 0),
+    /** A mass; kg inside and in answers. */
+    MASS("kg", "kg", 1, 0),
+    /** A mass per area; kg/mm² inside, g/m² in answers. */
+    AREA_MASS("kg/mm2", "g/m2", 1e-9, 0),
+    /** A mass per length; kg/mm inside, kg/m in answers. */
+    LINE_MASS("kg/mm", "kg/m", 1e-3, 0),
+    /** A force; N inside and in answers. */
+    FORCE("N", "N", 1, 0),
+    /** A force per length; N/mm inside, N/m in answers. */
+    LINE_FORCE("N/mm", "N/m", 1e-3, 0),
+    /** A torque; N·mm inside, N·m in answers. */
+    TORQUE("N.mm", "N.m", 1e3, 0),
+    /** A time; s inside and in answers. */
+    TIME("s", "s", 1, 0),
+    /** A voltage; V inside and in answers. */
+    VOLTAGE("V", "V", 1, 0),
+    /** A current; A inside and in answers. */
+    CURRENT("A", "A", 1, 0),
+    /** A power; W inside and in answers. */
+    POWER("W", "W", 1, 0),
+    /** A speed of turning; rad/s inside, turns a minute in answers. */
+    TURNING_SPEED("rad/s", "rpm", StrictMath.PI / 30, 0),
+    /** A coefficient of expansion; 1/K inside and in answers. */
+    PER_KELVIN("/K", "/K", 1, 0),
+    /** A ratio or a count; 1 inside and in answers. */
+    RATIO("1", "1", 1, 0);
 
-    private static final double ZERO_CELSIUS = 273.15;
-
+    private final String label = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    private final String baseUnit;
     private final String answerUnit;
     private final double factor;
+    private final double offset;
 
-    Dimension(String answerUnit, double factor) {
+    Dimension(String baseUnit, String answerUnit, double factor, double offset) {
+        this.baseUnit = baseUnit;
         this.answerUnit = answerUnit;
         this.factor = factor;
+        this.offset = offset;
     }
 
-    /** {@return the unit of answers, as documents write it} */
+    /**
+     * The dimension in words.
+     *
+     * @return lower-case words, such as {@code temperature difference}
+     */
+    public String label() {
+        return label;
+    }
+
+    /**
+     * The unit used inside.
+     *
+     * @return its text, such as {@code rad}
+     */
+    public String baseUnit() {
+        return baseUnit;
+    }
+
+    /**
+     * The unit of answers.
+     *
+     * @return its text, such as {@code deg}
+     */
     public String answerUnit() {
         return answerUnit;
     }
 
-    /** {@return the kind of quantity in words, such as {@code area mass}} */
-    public String text() {
-        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
     /**
-     * From the unit inside to the unit of answers.
+     * A value in the answer unit.
      *
-     * @param base a value inside
-     * @return the value in the answer unit
-     * @formula value / factor; a temperature less 273.15
-     * @unit the answer unit
-     * @edge NaN stays NaN
-     * @source standard: SI Brochure, 9th edition (273.15 K is 0 °C)
+     * @param base the value in the base unit
+     * @return (base − offset) / factor, in the answer unit
      */
     public double toAnswer(double base) {
-        return this == TEMPERATURE ? base - ZERO_CELSIUS : base / factor;
+        return (base - offset) / factor + 0.0;
     }
 
     /**
-     * From the unit of answers to the unit inside.
+     * A value in the base unit.
      *
-     * @param value a value in the answer unit
-     * @return the value inside
-     * @formula value · factor; a temperature plus 273.15
-     * @unit the unit inside
-     * @edge NaN stays NaN
-     * @source standard: SI Brochure, 9th edition (273.15 K is 0 °C)
+     * @param value the value in the answer unit
+     * @return value · factor + offset, in the base unit
      */
     public double fromAnswer(double value) {
-        return this == TEMPERATURE ? value + ZERO_CELSIUS : value * factor;
+        return value * factor + offset + 0.0;
     }
 
     /**
-     * A difference or a standard uncertainty from the unit inside to the unit of answers: by scale only.
+     * A width (an uncertainty, a tolerance, a difference) in the answer unit: by scale only, without the offset of a
+     * temperature scale.
      *
-     * @param base a difference inside
-     * @return the difference in the answer unit
-     * @formula value / factor
-     * @unit the answer unit
-     * @edge a temperature's doubt is the same in K and in °C
-     * @source standard: SI Brochure, 9th edition
+     * @param base the width in the base unit
+     * @return base / factor, in the answer unit
      */
-    public double spreadToAnswer(double base) {
-        return base / factor;
+    public double widthToAnswer(double base) {
+        return base / factor + 0.0;
+    }
+
+    /**
+     * A width in the base unit: by scale only.
+     *
+     * @param value the width in the answer unit
+     * @return value · factor, in the base unit
+     */
+    public double widthFromAnswer(double value) {
+        return value * factor + 0.0;
     }
 }

@@ -3,106 +3,119 @@ package quoin.measure;
 import java.util.Objects;
 
 /**
- * One stated doubt: how much, in which meaning, and whether it grows with the reading. Immutable and safe for use by many
- * threads.
+ * A doubt as somebody stated it. The meaning is part of the statement and never guessed. Immutable.
  *
- * @param statement what the amount means
- * @param amount the amount in the unit inside the library; per mm of the reading where it grows
- * @param coverageFactor the k of an expanded uncertainty; 1 otherwise
- * @param growth whether it grows with the reading
- * @param dimension the kind of quantity it belongs to
+ * @param statement what was stated
+ * @param amount the stated amount in base units, 0 or more; growing with length: for each mm of the reading
+ * @param coverageFactor k of an expanded uncertainty, above 0; 1 for other statements
+ * @param growth whether it grows with the length read
+ * @param dimension the dimension of the reading it belongs to
  */
 public record Doubt(Statement statement, double amount, double coverageFactor, Growth growth, Dimension dimension) {
-    /** What an amount of doubt means. */
+    private static final double MM_IN_A_METRE = 1000;
+
+    /** What was stated. */
     public enum Statement {
         /** A standard uncertainty. */
         STANDARD,
-        /** Limits, plus or minus, anywhere between alike. */
+        /** Limits ± the amount, equally likely within. */
         LIMITS,
         /** An expanded uncertainty with its coverage factor. */
         EXPANDED
     }
 
-    /** Whether a doubt grows with the reading. */
+    /** Whether a doubt grows with the length read. */
     public enum Growth {
         /** The same for every reading. */
         FIXED,
-        /** In proportion to the reading. */
+        /** In proportion to the length read. */
         PER_LENGTH
     }
 
-    private static final double ROOT_THREE = Math.sqrt(3);
-
-    /** Refuses a negative amount and a coverage factor of zero. */
+    /** Checks every part. */
     public Doubt {
         Objects.requireNonNull(statement, "statement");
         Objects.requireNonNull(growth, "growth");
         Objects.requireNonNull(dimension, "dimension");
-        if (!(amount >= 0 && amount < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("doubt must be 0 or more and finite, got " + amount);
-        }
-        if (!(coverageFactor > 0 && coverageFactor < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("coverage factor k must be above 0, got " + coverageFactor);
+        amount = Require.atLeastZero("doubt", amount, unit(dimension));
+        Require.aboveZero("coverage factor", coverageFactor, "");
+        if (growth == Growth.PER_LENGTH && dimension != Dimension.LENGTH) {
+            throw new IllegalArgumentException(
+                    "a doubt that grows per length must be one of length, got " + dimension.label());
         }
     }
 
     /**
      * A standard uncertainty.
      *
-     * @param u the standard uncertainty
-     * @param dimension the kind of quantity
-     * @return the doubt
+     * @param u the standard uncertainty in base units, 0 or more
+     * @param dimension the dimension of the reading
+     * @return the doubt, the same for every reading
      */
     public static Doubt standard(double u, Dimension dimension) {
         return new Doubt(Statement.STANDARD, u, 1, Growth.FIXED, dimension);
     }
 
     /**
-     * Limits, plus or minus.
+     * Limits ± a, equally likely within.
      *
-     * @param halfWidth the limits
-     * @param dimension the kind of quantity
-     * @return the doubt
+     * @param a the half-width in base units, 0 or more
+     * @param dimension the dimension of the reading
+     * @return the doubt, the same for every reading
      */
-    public static Doubt limits(double halfWidth, Dimension dimension) {
-        return new Doubt(Statement.LIMITS, halfWidth, 1, Growth.FIXED, dimension);
+    public static Doubt limits(double a, Dimension dimension) {
+        return new Doubt(Statement.LIMITS, a, 1, Growth.FIXED, dimension);
     }
 
     /**
-     * An expanded uncertainty.
+     * An expanded uncertainty with its coverage factor.
      *
-     * @param expanded the expanded uncertainty U
-     * @param k its coverage factor
-     * @param dimension the kind of quantity
-     * @return the doubt
+     * @param expanded the expanded uncertainty in base units, 0 or more
+     * @param k its coverage factor, above 0
+     * @param dimension the dimension of the reading
+     * @return the doubt, the same for every reading
      */
     public static Doubt expanded(double expanded, double k, Dimension dimension) {
         return new Doubt(Statement.EXPANDED, expanded, k, Growth.FIXED, dimension);
     }
 
-    /** {@return the same doubt, its amount given for each metre of the reading} */
-    public Doubt perMetre() {
-        return new Doubt(statement, amount / 1000, coverageFactor, Growth.PER_LENGTH, dimension);
+    /**
+     * The same statement, meant for each metre of the reading. Kept per mm.
+     *
+     * @return the doubt whose amount is a thousandth for each mm read; this, if it grows already
+     */
+    public Doubt perLength() {
+        return growth == Growth.PER_LENGTH
+                ? this
+                : new Doubt(statement, amount / MM_IN_A_METRE, coverageFactor, Growth.PER_LENGTH, dimension);
     }
 
     /**
-     * The standard uncertainty of a reading.
+     * The standard uncertainty for a reading: the amount itself, limits / √3, or expanded / k (GUM 4.3.3 and 4.3.7,
+     * from memory); times the size of the reading where it grows.
      *
-     * @param reading the reading
-     * @return u, limits / √3 or U / k; times the reading where it grows
+     * @param reading the reading in base units
+     * @return the standard uncertainty in base units
      */
     public double standardUncertainty(double reading) {
-        double u =
-                switch (statement) {
-                    case STANDARD -> amount;
-                    case LIMITS -> amount / ROOT_THREE;
-                    case EXPANDED -> amount / coverageFactor;
-                };
-        return growth == Growth.FIXED ? u : u * Math.abs(reading);
+        double fixed = switch (statement) {
+            case STANDARD -> amount;
+            case LIMITS -> amount / StrictMath.sqrt(3);
+            case EXPANDED -> amount / coverageFactor;
+        };
+        return growth == Growth.FIXED ? fixed : fixed * StrictMath.abs(reading);
     }
 
-    /** {@return the shape that goes with the statement: rectangular for limits, else normal} */
+    /**
+     * The shape of the density: rectangular for limits, normal otherwise.
+     *
+     * @return the shape
+     */
     public Shape shape() {
         return statement == Statement.LIMITS ? Shape.RECTANGULAR : Shape.NORMAL;
+    }
+
+    private static String unit(Dimension dimension) {
+        return dimension.baseUnit();
     }
 }

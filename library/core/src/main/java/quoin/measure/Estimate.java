@@ -1,7 +1,11 @@
 package quoin.measure;
 
-/** A value with its doubt: one number, or a least or a greatest that keeps its parts. */
+/** What is known of a quantity: a number with its influences, or a least or greatest that keeps its parts. */
 public sealed interface Estimate permits Uncertain, Extreme {
-    /** {@return the best estimate of the value} */
+    /**
+     * The best value.
+     *
+     * @return the value, in base units
+     */
     double value();
 }

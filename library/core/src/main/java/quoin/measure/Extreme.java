@@ -4,28 +4,30 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * A least or a greatest of several values, which keeps its parts: a first-order doubt of the extreme itself would
- * promise too much. Immutable and safe for use by many threads.
+ * A least, a greatest or a largest in size that keeps its parts.
  *
- * @param kind which extreme
- * @param parts the values, 1 or more
+ * <p>First order on a minimum or an absolute value overstates the odds, so the parts stay, each with its influences.
+ * Immutable.
+ *
+ * @param kind which one of the parts counts
+ * @param parts the parts, at least one
  */
 public record Extreme(Kind kind, List<Part> parts) implements Estimate {
-    /** Which extreme. */
+    /** Which one of the parts counts. */
     public enum Kind {
-        /** The least value. */
+        /** The least of the parts. */
         LEAST,
-        /** The greatest value. */
+        /** The greatest of the parts. */
         GREATEST,
-        /** The value largest in size, with its sign. */
+        /** The part largest in size, with its sign. */
         LARGEST_IN_SIZE
     }
 
     /**
-     * One of the values.
+     * One part.
      *
-     * @param names what it is, or what it is made of
-     * @param value the value
+     * @param names what it is made of: names of figures, gaps or readings
+     * @param value its value with its influences
      */
     public record Part(List<String> names, Uncertain value) {
         /** Copies the names. */
@@ -35,58 +37,58 @@ public record Extreme(Kind kind, List<Part> parts) implements Estimate {
         }
     }
 
-    /** Copies the parts. */
+    /** Copies the parts; there must be one. */
     public Extreme {
         Objects.requireNonNull(kind, "kind");
         parts = List.copyOf(parts);
-        if (parts.isEmpty()) {
-            throw new IllegalArgumentException("extreme must have 1 part or more, got none");
-        }
+        Require.atLeast("number of parts", parts.size(), 1);
     }
 
     /**
-     * The least of several values.
+     * The least of some parts.
      *
-     * @param parts the values, 1 or more
-     * @return the least
-     * @formula min of the parts
-     * @unit that of the parts
-     * @edge equal parts: the first governs
-     * @source standard: the parts are kept, see the odds of a least
+     * @param parts the parts, at least one
+     * @return the least, with its parts
      */
     public static Extreme least(List<Part> parts) {
         return new Extreme(Kind.LEAST, parts);
     }
 
     /**
-     * The greatest of several values.
+     * The greatest of some parts.
      *
-     * @param parts the values, 1 or more
-     * @return the greatest
-     * @formula max of the parts
-     * @unit that of the parts
-     * @edge equal parts: the first governs
-     * @source standard: the parts are kept, see the odds of a greatest
+     * @param parts the parts, at least one
+     * @return the greatest, with its parts
      */
     public static Extreme greatest(List<Part> parts) {
         return new Extreme(Kind.GREATEST, parts);
     }
 
     /**
-     * The value largest in size, with its sign.
+     * The part largest in size, with its sign.
      *
-     * @param parts the values, 1 or more
-     * @return the extreme
-     * @formula the part of largest absolute value
-     * @unit that of the parts
-     * @edge equal sizes: the first governs
-     * @source standard: the parts are kept, see the odds of a largest in size
+     * @param parts the parts, at least one
+     * @return the largest in size, with its parts
      */
     public static Extreme largestInSize(List<Part> parts) {
         return new Extreme(Kind.LARGEST_IN_SIZE, parts);
     }
 
-    /** {@return the part that is the extreme; the first of equals} */
+    /**
+     * The value of the part that governs.
+     *
+     * @return the least, the greatest or the largest in size, in base units
+     */
+    @Override
+    public double value() {
+        return governing().value().value();
+    }
+
+    /**
+     * The part that governs; the first among equals.
+     *
+     * @return the part whose value is the value of this
+     */
     public Part governing() {
         Part best = parts.get(0);
         for (Part part : parts) {
@@ -97,16 +99,11 @@ public record Extreme(Kind kind, List<Part> parts) implements Estimate {
         return best;
     }
 
-    private boolean beats(double a, double b) {
+    private boolean beats(double one, double other) {
         return switch (kind) {
-            case LEAST -> a < b;
-            case GREATEST -> a > b;
-            case LARGEST_IN_SIZE -> Math.abs(a) > Math.abs(b);
+            case LEAST -> one < other;
+            case GREATEST -> one > other;
+            case LARGEST_IN_SIZE -> StrictMath.abs(one) > StrictMath.abs(other);
         };
-    }
-
-    @Override
-    public double value() {
-        return governing().value().value();
     }
 }

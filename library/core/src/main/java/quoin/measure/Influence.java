@@ -3,66 +3,75 @@ package quoin.measure;
 import java.util.Objects;
 
 /**
- * One thing that makes a value doubtful, with its own name: two values that share it vary together.
+ * One cause of doubt, independent of all others unless it belongs to a group.
  *
- * <p>Immutable and safe for use by many threads.
+ * <p>Two numbers that depend on an influence of the same id depend on the same unknown error. Immutable.
  *
- * @param id its name, one for the whole of a computation
- * @param shape the shape of its distribution
- * @param standardUncertainty its standard deviation, 0 or more
- * @param degreesOfFreedom how well that is known; infinite where it is taken as known
- * @param group the set it was determined with; empty where it is independent of all others
+ * @param id what it is called, the same wherever the same error acts
+ * @param shape the shape of its probability density
+ * @param standardUncertainty its standard uncertainty u, in its own unit, 0 or more
+ * @param degreesOfFreedom how well u itself is known, above 0; infinite is a value
+ * @param group the correlated group it belongs to; empty if it is independent of all others
+ * @param ratio the parameter of the shape: top over base of a trapezoid, inexactness of the limits over the half-width
+ *     of a curved trapezoid, scale over u of a scaled t; 0 for every other shape
  */
 public record Influence(
-        String id, Shape shape, double standardUncertainty, double degreesOfFreedom, String group) {
-    private static final double ROOT_THREE = Math.sqrt(3);
+        String id, Shape shape, double standardUncertainty, double degreesOfFreedom, String group, double ratio) {
 
-    /** Refuses a negative or unbounded doubt, and degrees of freedom of zero. */
+    /** Checks every part. */
     public Influence {
-        if (id.isEmpty()) {
-            throw new IllegalArgumentException("influence must have an id, got an empty text");
-        }
+        Require.id("id", id);
         Objects.requireNonNull(shape, "shape");
         Objects.requireNonNull(group, "group");
-        if (!(standardUncertainty >= 0 && standardUncertainty < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException(
-                    "standard uncertainty must be 0 or more and finite, got " + standardUncertainty);
-        }
-        if (!(degreesOfFreedom > 0)) {
-            throw new IllegalArgumentException("degrees of freedom must be above 0, got " + degreesOfFreedom);
-        }
-        standardUncertainty = standardUncertainty + 0.0;
+        standardUncertainty = Require.atLeastZero("standard uncertainty", standardUncertainty, "");
+        Require.degreesOfFreedom("degrees of freedom", degreesOfFreedom);
+        boolean shaped = shape == Shape.TRAPEZOID || shape == Shape.CURVED_TRAPEZOID || shape == Shape.SCALED_T;
+        ratio = Require.between("ratio", ratio, 0, shaped ? 1 : 0, "");
+    }
+
+    /**
+     * An influence whose shape needs no parameter (a scaled t: u is its scale).
+     *
+     * @param id what it is called
+     * @param shape the shape of its probability density
+     * @param standardUncertainty its standard uncertainty
+     * @param degreesOfFreedom its degrees of freedom
+     * @param group its correlated group, or empty
+     */
+    public Influence(String id, Shape shape, double standardUncertainty, double degreesOfFreedom, String group) {
+        this(id, shape, standardUncertainty, degreesOfFreedom, group, shape == Shape.SCALED_T ? 1 : 0);
     }
 
     /**
      * A normal influence.
      *
-     * @param id its name
+     * @param id what it is called
      * @param u its standard uncertainty
-     * @return the influence
+     * @return the influence, with infinite degrees of freedom
      */
     public static Influence normal(String id, double u) {
         return new Influence(id, Shape.NORMAL, u, Double.POSITIVE_INFINITY, "");
     }
 
     /**
-     * A rectangular influence: anywhere within limits alike.
+     * An influence equally likely within limits: u = a / √3.
      *
-     * @param id its name
-     * @param halfWidth the limits, plus or minus
-     * @return the influence, u = half width / √3
+     * @param id what it is called
+     * @param halfWidth the limits are ± this
+     * @return the influence, with infinite degrees of freedom
      */
     public static Influence rectangular(String id, double halfWidth) {
-        return new Influence(id, Shape.RECTANGULAR, halfWidth / ROOT_THREE, Double.POSITIVE_INFINITY, "");
+        double a = Require.atLeastZero("half-width", halfWidth, "");
+        return new Influence(id, Shape.RECTANGULAR, a / StrictMath.sqrt(3), Double.POSITIVE_INFINITY, "");
     }
 
     /**
-     * The same influence, known less well.
+     * The same influence with other degrees of freedom.
      *
-     * @param degrees the degrees of freedom, above 0
+     * @param nu degrees of freedom, above 0; infinite is a value
      * @return the changed copy
      */
-    public Influence withDegreesOfFreedom(double degrees) {
-        return new Influence(id, shape, standardUncertainty, degrees, group);
+    public Influence withDegreesOfFreedom(double nu) {
+        return new Influence(id, shape, standardUncertainty, nu, group, ratio);
     }
 }

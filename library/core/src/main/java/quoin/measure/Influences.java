@@ -1,140 +1,156 @@
 package quoin.measure;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
- * The influences that a set of values rests on, in a fixed order, each once. Immutable and safe for use by many threads.
+ * An ordered set of distinct influences, the basis of the contributions of an {@link Uncertain}.
+ *
+ * <p>Immutable. Two numbers on the same instance combine fastest.
  */
 public final class Influences {
-    /** No influence. */
-    public static final Influences NONE = new Influences(new Influence[0]);
+    /** No influence at all: the basis of exact numbers. */
+    public static final Influences NONE = new Influences(List.of());
 
-    private final Influence[] all;
+    private final List<Influence> list;
+    /** Open addressing by the hash of the id: position + 1, or 0 where free. */
+    private final int[] slots;
 
-    private Influences(Influence[] all) {
-        this.all = all;
+    private Influences(List<Influence> list) {
+        this.list = list;
+        int capacity = Integer.highestOneBit(StrictMath.max(1, list.size()) * 2 - 1) * 2;
+        this.slots = new int[capacity];
+        for (int i = 0; i < list.size(); i++) {
+            slots[freeSlot(list.get(i))] = i + 1;
+        }
     }
 
     /**
-     * A list of influences.
+     * A basis of these influences, in their order.
      *
-     * @param influences the influences
-     * @return the list, each once
-     * @throws IllegalArgumentException if one name stands for two different influences
+     * @param influences the influences, no id twice
+     * @return the basis
+     * @throws IllegalArgumentException if an id stands twice
      */
     public static Influences of(List<Influence> influences) {
-        List<Influence> distinct = new ArrayList<>();
-        Map<String, Influence> known = new HashMap<>();
-        for (Influence influence : influences) {
-            if (isNew(known, influence)) {
-                distinct.add(influence);
-            }
-        }
-        return new Influences(distinct.toArray(new Influence[0]));
-    }
-
-    static Influences single(Influence influence) {
-        return new Influences(new Influence[] {influence});
-    }
-
-    private static boolean isNew(Map<String, Influence> known, Influence influence) {
-        Influence earlier = known.putIfAbsent(influence.id(), influence);
-        if (earlier != null && !earlier.equals(influence)) {
-            throw new IllegalArgumentException("influence " + influence.id() + " must mean one thing, got " + earlier
-                    + " and " + influence);
-        }
-        return earlier == null;
-    }
-
-    /** {@return how many there are} */
-    public int size() {
-        return all.length;
+        return influences.isEmpty() ? NONE : new Influences(List.copyOf(influences));
     }
 
     /**
-     * One of them.
+     * How many influences there are.
      *
-     * @param index its index
+     * @return the number
+     */
+    public int size() {
+        return list.size();
+    }
+
+    /**
+     * The influence at a position.
+     *
+     * @param i the position, from 0
      * @return the influence
      */
-    public Influence get(int index) {
-        return all[index];
+    public Influence get(int i) {
+        return list.get(i);
     }
 
     /**
      * Where an influence stands.
      *
-     * @param influence the influence
-     * @return its index, or -1
+     * @param influence the influence looked for
+     * @return its position, or −1 if the basis has none of that id
+     * @throws IllegalArgumentException if the basis has one of the same id and other content
      */
     public int indexOf(Influence influence) {
-        for (int i = 0; i < all.length; i++) {
-            if (all[i] == influence || all[i].equals(influence)) {
-                return i;
+        String id = influence.id();
+        int mask = slots.length - 1;
+        for (int slot = start(id, mask); slots[slot] != 0; slot = (slot + 1) & mask) {
+            Influence there = list.get(slots[slot] - 1);
+            if (there.id().equals(id)) {
+                requireSame(there, influence);
+                return slots[slot] - 1;
             }
         }
         return -1;
     }
 
-    /** {@return all of them, in order} */
+    /**
+     * The influences in order.
+     *
+     * @return an immutable list
+     */
     public List<Influence> asList() {
-        return List.of(all);
+        return list;
     }
 
     /**
-     * These and the others, these first; this very list where the others are all in it at the front.
+     * The influences of both: this order first, then what the other has beyond.
      *
-     * @param other the other influences
-     * @return the joint list
-     * @throws IllegalArgumentException if one name stands for two different influences
+     * @param other the other basis
+     * @return this very instance if the other has nothing beyond it, the other if this is the front part of it
+     * @throws IllegalArgumentException if the same id stands for different influences
      */
     public Influences union(Influences other) {
-        if (other == this || startsWith(other)) {
+        if (other.size() == 0) {
             return this;
         }
-        if (other.startsWith(this)) {
+        if (size() == 0) {
             return other;
         }
-        Map<String, Influence> known = new HashMap<>();
-        for (Influence influence : all) {
-            known.put(influence.id(), influence);
-        }
-        List<Influence> joint = new ArrayList<>(List.of(all));
-        for (Influence influence : other.all) {
-            if (isNew(known, influence)) {
-                joint.add(influence);
+        List<Influence> all = new ArrayList<>(size() + other.size());
+        all.addAll(list);
+        boolean front = size() <= other.size();
+        for (int i = 0; i < other.size(); i++) {
+            Influence influence = other.list.get(i);
+            int at = indexOf(influence);
+            if (at < 0) {
+                all.add(influence);
             }
+            front &= i >= size() || at == i;
         }
-        return joint.size() == all.length ? this : new Influences(joint.toArray(new Influence[0]));
-    }
-
-    private boolean startsWith(Influences other) {
-        if (other.all.length > all.length) {
-            return false;
+        if (all.size() == size()) {
+            return this;
         }
-        for (int i = 0; i < other.all.length; i++) {
-            if (all[i] != other.all[i] && !all[i].equals(other.all[i])) {
-                return false;
-            }
-        }
-        return true;
+        return front ? other : new Influences(List.copyOf(all));
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Influences that && that.all.length == all.length && startsWith(that);
+        return this == other || (other instanceof Influences that && list.equals(that.list));
     }
 
     @Override
     public int hashCode() {
-        return asList().hashCode();
+        return list.hashCode();
     }
 
     @Override
     public String toString() {
-        return asList().stream().map(Influence::id).toList().toString();
+        return list.toString();
+    }
+
+    private int freeSlot(Influence influence) {
+        int mask = slots.length - 1;
+        int slot = start(influence.id(), mask);
+        while (slots[slot] != 0) {
+            if (list.get(slots[slot] - 1).id().equals(influence.id())) {
+                throw new IllegalArgumentException("influences must be distinct, got " + influence.id() + " twice");
+            }
+            slot = (slot + 1) & mask;
+        }
+        return slot;
+    }
+
+    private static int start(String id, int mask) {
+        int hash = id.hashCode();
+        return (hash ^ (hash >>> 16)) & mask;
+    }
+
+    private static void requireSame(Influence one, Influence other) {
+        if (!one.equals(other)) {
+            throw new IllegalArgumentException(
+                    "influences of the same id must be the same, got " + one + " and " + other);
+        }
     }
 }

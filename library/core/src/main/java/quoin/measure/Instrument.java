@@ -2,288 +2,439 @@ package quoin.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
- * What turns a reading into a number with doubt: some influences fresh for each reading, some one and the same for all
- * readings of this instrument.
+ * An instrument: turns what was read into numbers with their influences.
  *
- * <p>Immutable and safe for use by many threads; {@code with…} gives a changed copy.
+ * <p>The {@code each} doubts are fresh for every value read. The {@code all} doubts are one and the same error for all
+ * readings of this instrument, so that they cancel in a difference and add up in a sum. A step adds the rounding of the
+ * reading. Immutable; every {@code with…} returns a changed copy.
  */
 public final class Instrument {
-    /** The kinds of instrument. */
+    /** What kind of instrument it is. */
     public enum Kind {
-        /** A tape. */
+        /** A tape, perhaps with an accuracy class. */
         TAPE,
-        /** A hand-held laser distance meter. */
+        /** A laser distance meter. */
         LASER,
-        /** Anything whose doubts are stated. */
-        STATED;
-
-        /** {@return the kind as documents write it} */
-        public String text() {
-            return name().toLowerCase(Locale.ROOT);
-        }
+        /** Any other, with stated doubts. */
+        STATED
     }
 
     /** What a tape begins with. */
     public enum End {
-        /** Nobody said: nothing is added. */
+        /** Not said: adds nothing. */
         UNSTATED,
-        /** A hook: its error is added. */
+        /** A hook. */
         HOOK,
-        /** A butt end: its error is added. */
-        BUTT;
-
-        /** {@return the end as documents write it} */
-        public String text() {
-            return name().toLowerCase(Locale.ROOT);
-        }
+        /** A butt end. */
+        BUTT
     }
 
-    private static final double ROOT_THREE = Math.sqrt(3);
+    private final Parts parts;
+    private final Influences shared;
 
-    private final String id;
-    private final Kind kind;
-    private final @Nullable TapeClass accuracyClass;
-    private final End end;
-    private final double step;
-    private final List<Doubt> each;
-    private final List<Doubt> all;
-    private final Dimension dimension;
-
-    private Instrument(
-            String id,
-            Kind kind,
-            @Nullable TapeClass accuracyClass,
-            End end,
-            double step,
-            List<Doubt> each,
-            List<Doubt> all,
-            Dimension dimension) {
-        this.id = id;
-        this.kind = Objects.requireNonNull(kind, "kind");
-        this.accuracyClass = accuracyClass;
-        this.end = Objects.requireNonNull(end, "end");
-        this.step = step;
-        this.each = List.copyOf(each);
-        this.all = List.copyOf(all);
-        this.dimension = Objects.requireNonNull(dimension, "dimension");
+    private Instrument(Parts parts) {
+        this.parts = parts;
+        this.shared = parts.sharedInfluences();
     }
 
     /**
-     * An instrument for lengths without any doubt yet.
+     * An instrument without any doubt stated yet.
      *
-     * @param id its name
-     * @param kind its kind
-     * @return the instrument
+     * @param id what it is called in the job
+     * @param kind what it is
+     * @return the instrument; it reads lengths until a doubt of another dimension is stated
      */
     public static Instrument of(String id, Kind kind) {
-        if (id.isEmpty()) {
-            throw new IllegalArgumentException("instrument must have an id, got an empty text");
-        }
-        return new Instrument(id, kind, null, End.UNSTATED, 0, List.of(), List.of(), Dimension.LENGTH);
+        Require.id("id", id);
+        Objects.requireNonNull(kind, "kind");
+        return new Instrument(
+                new Parts(id, kind, Dimension.LENGTH, Optional.empty(), End.UNSTATED, 0, List.of(), List.of()));
     }
 
     /**
-     * The same instrument for another kind of quantity.
+     * A copy with an accuracy class.
      *
-     * @param kindOfQuantity what it reads
+     * @param tapeClass the class marked on the tape
      * @return the changed copy
-     */
-    public Instrument withDimension(Dimension kindOfQuantity) {
-        return new Instrument(id, kind, accuracyClass, end, step, each, all, kindOfQuantity);
-    }
-
-    /**
-     * The same instrument with an accuracy class.
-     *
-     * @param tapeClass the class
-     * @return the changed copy
+     * @throws IllegalArgumentException if this is no tape
      */
     public Instrument withAccuracyClass(TapeClass tapeClass) {
-        return new Instrument(id, kind, Objects.requireNonNull(tapeClass), end, step, each, all, dimension);
-    }
-
-    /**
-     * The same instrument with what it begins with.
-     *
-     * @param beginsWith hook or butt
-     * @return the changed copy
-     */
-    public Instrument withEnd(End beginsWith) {
-        return new Instrument(id, kind, accuracyClass, beginsWith, step, each, all, dimension);
-    }
-
-    /**
-     * The same instrument with the step it is read to.
-     *
-     * @param size the step, 0 or more; 0 for none
-     * @return the changed copy
-     */
-    public Instrument withStep(double size) {
-        if (!(size >= 0 && size < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("step must be 0 or more and finite, got " + size);
+        if (parts.kind != Kind.TAPE) {
+            throw new IllegalArgumentException("an accuracy class must be one of a tape, got one for the "
+                    + parts.kind.name().toLowerCase(java.util.Locale.ROOT) + " " + parts.id);
         }
-        return new Instrument(id, kind, accuracyClass, end, size, each, all, dimension);
+        return new Instrument(new Parts(
+                parts.id,
+                parts.kind,
+                parts.dimension,
+                Optional.of(tapeClass),
+                parts.end,
+                parts.step,
+                parts.each,
+                parts.all));
     }
 
     /**
-     * The same instrument with doubts that are fresh in each reading.
+     * A copy with another end.
      *
-     * @param doubts the doubts
+     * @param end what the tape begins with
+     * @return the changed copy
+     * @throws IllegalArgumentException if this is no tape
+     */
+    public Instrument withEnd(End end) {
+        Objects.requireNonNull(end, "end");
+        if (parts.kind != Kind.TAPE) {
+            throw new IllegalArgumentException("a hook or butt end must be one of a tape, got one for the "
+                    + parts.kind.name().toLowerCase(java.util.Locale.ROOT) + " " + parts.id);
+        }
+        return new Instrument(new Parts(
+                parts.id, parts.kind, parts.dimension, parts.accuracyClass, end, parts.step, parts.each, parts.all));
+    }
+
+    /**
+     * A copy that is read to a step.
+     *
+     * @param step the step in base units, 0 for none
+     * @return the changed copy
+     */
+    public Instrument withStep(double step) {
+        Require.atLeastZero("step", step, parts.dimension.baseUnit());
+        return new Instrument(new Parts(
+                parts.id,
+                parts.kind,
+                parts.dimension,
+                parts.accuracyClass,
+                parts.end,
+                step + 0.0,
+                parts.each,
+                parts.all));
+    }
+
+    /**
+     * A copy with these doubts, fresh for every value read.
+     *
+     * @param doubts the doubts, all of one dimension
      * @return the changed copy
      */
     public Instrument withEach(List<Doubt> doubts) {
-        return new Instrument(id, kind, accuracyClass, end, step, doubts, all, dimension);
+        return new Instrument(new Parts(
+                parts.id,
+                parts.kind,
+                dimensionWith(doubts, parts.all),
+                parts.accuracyClass,
+                parts.end,
+                parts.step,
+                List.copyOf(doubts),
+                parts.all));
     }
 
     /**
-     * The same instrument with doubts that are the same in all its readings.
+     * A copy with these doubts, one and the same error for all readings.
      *
-     * @param doubts the doubts
+     * @param doubts the doubts, all of one dimension
      * @return the changed copy
      */
     public Instrument withAll(List<Doubt> doubts) {
-        return new Instrument(id, kind, accuracyClass, end, step, each, doubts, dimension);
-    }
-
-    /** {@return its name} */
-    public String id() {
-        return id;
-    }
-
-    /** {@return its kind} */
-    public Kind kind() {
-        return kind;
-    }
-
-    /** {@return its accuracy class; empty where it has none} */
-    public Optional<TapeClass> accuracyClass() {
-        return Optional.ofNullable(accuracyClass);
-    }
-
-    /** {@return what it begins with} */
-    public End end() {
-        return end;
-    }
-
-    /** {@return the step it is read to; 0 for none} */
-    public double step() {
-        return step;
-    }
-
-    /** {@return the doubts that are fresh in each reading} */
-    public List<Doubt> each() {
-        return each;
-    }
-
-    /** {@return the doubts that are the same in all its readings} */
-    public List<Doubt> all() {
-        return all;
-    }
-
-    /** {@return the kind of quantity it reads} */
-    public Dimension dimension() {
-        return dimension;
-    }
-
-    /** {@return whether anything was said about its doubt} */
-    public boolean hasDoubt() {
-        return accuracyClass != null || step > 0 || !each.isEmpty() || !all.isEmpty();
+        return new Instrument(new Parts(
+                parts.id,
+                parts.kind,
+                dimensionWith(doubts, parts.each),
+                parts.accuracyClass,
+                parts.end,
+                parts.step,
+                parts.each,
+                List.copyOf(doubts)));
     }
 
     /**
-     * The standard uncertainty that is fresh in a reading, without the rounding.
+     * A copy that reads another dimension, for an instrument that has a step only.
      *
-     * @param reading the reading
-     * @return the root of the sum of the squares of the {@code each} doubts
+     * @param dimension what it reads
+     * @return the changed copy
+     * @throws IllegalArgumentException if a doubt of another dimension is stated, or a tape or laser shall not read
+     *     lengths
      */
-    public double eachUncertainty(double reading) {
-        double variance = 0;
-        for (Doubt doubt : each) {
-            double u = doubt.standardUncertainty(reading);
-            variance += u * u;
+    public Instrument withDimension(Dimension dimension) {
+        requireDimension(dimension);
+        for (Doubt doubt : parts.each) {
+            requireSame(dimension, doubt.dimension());
         }
-        return Math.sqrt(variance);
+        for (Doubt doubt : parts.all) {
+            requireSame(dimension, doubt.dimension());
+        }
+        return new Instrument(new Parts(
+                parts.id, parts.kind, dimension, parts.accuracyClass, parts.end, parts.step, parts.each, parts.all));
     }
 
     /**
-     * Turns independent readings of one thing into numbers with doubt.
+     * What it is called.
      *
-     * <p>Each value has its own {@code each} influences. The rounding to the step is fresh for each value if the standard
-     * uncertainty of {@code each} is at least half a step, so that it averages out; else one rounding is shared by all
-     * values. Shared influences have a standard uncertainty of 1 and the effect as sensitivity.
+     * @return its id
+     */
+    public String id() {
+        return parts.id;
+    }
+
+    /**
+     * What it is.
      *
-     * @param readingId a name for this reading; influences are named after it
-     * @param values what was read, in the unit inside the library
-     * @return one number for each value
+     * @return its kind
+     */
+    public Kind kind() {
+        return parts.kind;
+    }
+
+    /**
+     * What it reads.
+     *
+     * @return the dimension of its doubts; a length if none is stated
+     */
+    public Dimension dimension() {
+        return parts.dimension;
+    }
+
+    /**
+     * Its accuracy class.
+     *
+     * @return the class, or empty
+     */
+    public Optional<TapeClass> accuracyClass() {
+        return parts.accuracyClass;
+    }
+
+    /**
+     * What the tape begins with.
+     *
+     * @return its end
+     */
+    public End end() {
+        return parts.end;
+    }
+
+    /**
+     * The step it is read to.
+     *
+     * @return the step in base units, 0 for none
+     */
+    public double step() {
+        return parts.step;
+    }
+
+    /**
+     * The doubts that are fresh for every value.
+     *
+     * @return an immutable list
+     */
+    public List<Doubt> each() {
+        return parts.each;
+    }
+
+    /**
+     * The doubts that are one error for all readings.
+     *
+     * @return an immutable list
+     */
+    public List<Doubt> all() {
+        return parts.all;
+    }
+
+    /**
+     * The influences that all readings of this instrument share, each with u = 1: its sensitivity is its effect on a
+     * reading.
+     *
+     * @return the shared influences
+     */
+    public Influences shared() {
+        return shared;
+    }
+
+    /**
+     * Whether anything is said of how good it is.
+     *
+     * @return false if it has no class, no step and no doubt at all
+     */
+    public boolean hasDoubt() {
+        return parts.accuracyClass.isPresent() || parts.step > 0 || !parts.each.isEmpty() || !parts.all.isEmpty();
+    }
+
+    /**
+     * The numbers that were read, with their influences.
+     *
+     * <p>The rounding of the reading is ± step / 2, rectangular: fresh for each value if the {@code each} doubts
+     * together have a standard uncertainty of at least half a step, otherwise one and the same for all values of this
+     * call, since repeated readings then fall on the same mark and averaging teaches nothing.
+     *
+     * @param readingId what was read; different readings have different ids
+     * @param values the values in base units, at least one
+     * @return one number for each value, all on one basis, the shared influences first
      */
     public List<Uncertain> read(String readingId, double... values) {
-        List<Uncertain> numbers = new ArrayList<>();
-        for (int n = 0; n < values.length; n++) {
-            numbers.add(number(readingId, n, values[n]));
+        Require.id("reading id", readingId);
+        Require.atLeast("number of values", values.length, 1);
+        double[] clean = values.clone();
+        for (int i = 0; i < clean.length; i++) {
+            clean[i] = Require.finite("reading", clean[i], parts.dimension.baseUnit());
         }
-        return numbers;
-    }
-
-    private Uncertain number(String readingId, int n, double value) {
-        List<Influence> influences = new ArrayList<>();
-        List<Double> effects = new ArrayList<>();
-        for (int k = 0; k < each.size(); k++) {
-            Doubt doubt = each.get(k);
-            double u = doubt.standardUncertainty(value);
-            String name = readingId + "#" + (n + 1) + "/each" + (k + 1);
-            influences.add(new Influence(name, doubt.shape(), u, Double.POSITIVE_INFINITY, ""));
-            effects.add(1.0);
+        Fresh fresh = new Fresh(parts, readingId, clean);
+        Influences basis = shared.union(fresh.influences());
+        List<Uncertain> result = new ArrayList<>(clean.length);
+        for (int i = 0; i < clean.length; i++) {
+            double[] contributions = new double[basis.size()];
+            parts.effects(clean[i], contributions);
+            fresh.fill(i, shared.size(), contributions);
+            result.add(Uncertain.ofContributions(clean[i], basis, contributions));
         }
-        if (step > 0) {
-            boolean averages = eachUncertainty(value) >= step / 2;
-            influences.add(Influence.rectangular(readingId + (averages ? "#" + (n + 1) : "") + "/step", step / 2));
-            effects.add(1.0);
-        }
-        for (int k = 0; k < all.size(); k++) {
-            Doubt doubt = all.get(k);
-            influences.add(shared("/all" + (k + 1), doubt.shape()));
-            effects.add(doubt.standardUncertainty(value));
-        }
-        if (accuracyClass != null) {
-            influences.add(shared("/scale", Shape.RECTANGULAR));
-            double c = end == End.UNSTATED ? 0 : accuracyClass.endErrorMm();
-            effects.add((accuracyClass.maximumPermissibleErrorMm(value) + c) / ROOT_THREE);
-        }
-        double[] sensitivities =
-                effects.stream().mapToDouble(Double::doubleValue).toArray();
-        return Uncertain.of(value, Influences.of(influences), sensitivities);
-    }
-
-    private Influence shared(String name, Shape shape) {
-        return new Influence(id + name, shape, 1, Double.POSITIVE_INFINITY, "");
+        return List.copyOf(result);
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Instrument that
-                && id.equals(that.id)
-                && kind == that.kind
-                && accuracyClass == that.accuracyClass
-                && end == that.end
-                && step == that.step
-                && each.equals(that.each)
-                && all.equals(that.all)
-                && dimension == that.dimension;
+        return this == other || (other instanceof Instrument that && parts.equals(that.parts));
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(id, kind, accuracyClass, end, step, each, all, dimension);
+        return parts.hashCode();
     }
 
     @Override
     public String toString() {
-        return kind.text() + " " + id;
+        return "Instrument" + parts.toString().substring("Parts".length());
+    }
+
+    private Dimension dimensionWith(List<Doubt> doubts, List<Doubt> others) {
+        if (doubts.isEmpty()) {
+            return parts.dimension;
+        }
+        Dimension dimension = doubts.get(0).dimension();
+        requireDimension(dimension);
+        for (Doubt doubt : doubts) {
+            requireSame(dimension, doubt.dimension());
+        }
+        for (Doubt doubt : others) {
+            requireSame(dimension, doubt.dimension());
+        }
+        return dimension;
+    }
+
+    private void requireDimension(Dimension dimension) {
+        if (parts.kind != Kind.STATED && dimension != Dimension.LENGTH) {
+            throw new IllegalArgumentException(
+                    "doubts of " + parts.id + " must be lengths, got a " + dimension.label());
+        }
+    }
+
+    private void requireSame(Dimension wanted, Dimension got) {
+        if (wanted != got) {
+            throw new IllegalArgumentException("doubts of " + parts.id + " must be of one dimension, got "
+                    + wanted.label() + " and " + got.label());
+        }
+    }
+
+    /** Everything that was stated. */
+    private record Parts(
+            String id,
+            Kind kind,
+            Dimension dimension,
+            Optional<TapeClass> accuracyClass,
+            End end,
+            double step,
+            List<Doubt> each,
+            List<Doubt> all) {
+
+        Influences sharedInfluences() {
+            List<Influence> list = new ArrayList<>();
+            if (accuracyClass.isPresent()) {
+                list.add(unit(id + "/scale", Shape.RECTANGULAR));
+            }
+            for (int k = 0; k < all.size(); k++) {
+                list.add(unit(id + "/all" + (k + 1), all.get(k).shape()));
+            }
+            return Influences.of(list);
+        }
+
+        /** Writes the effect of each shared influence on a reading. */
+        void effects(double reading, double[] contributions) {
+            int at = 0;
+            if (accuracyClass.isPresent()) {
+                contributions[at++] = accuracyClass.get().maximumPermissibleErrorMm(StrictMath.abs(reading), end)
+                        / StrictMath.sqrt(3);
+            }
+            for (Doubt doubt : all) {
+                contributions[at++] = doubt.standardUncertainty(reading);
+            }
+        }
+
+        double eachVariance(double reading) {
+            double sum = 0;
+            for (Doubt doubt : each) {
+                double u = doubt.standardUncertainty(reading);
+                sum += u * u;
+            }
+            return sum;
+        }
+
+        private static Influence unit(String id, Shape shape) {
+            return new Influence(id, shape, 1, Double.POSITIVE_INFINITY, "");
+        }
+    }
+
+    /** The influences of one call: for each value its doubts, then its rounding; or one rounding for all, at the end. */
+    private static final class Fresh {
+        private final List<Influence> list = new ArrayList<>();
+        private final int perValue;
+        private final boolean oneRounding;
+
+        Fresh(Parts parts, String readingId, double[] values) {
+            boolean rounded = parts.step > 0;
+            oneRounding = rounded && !varies(parts, values);
+            perValue = parts.each.size() + (rounded && !oneRounding ? 1 : 0);
+            for (int n = 0; n < values.length; n++) {
+                String id = readingId + "#" + (n + 1);
+                for (int k = 0; k < parts.each.size(); k++) {
+                    Doubt doubt = parts.each.get(k);
+                    list.add(new Influence(
+                            id + "/each" + (k + 1),
+                            doubt.shape(),
+                            doubt.standardUncertainty(values[n]),
+                            Double.POSITIVE_INFINITY,
+                            ""));
+                }
+                if (rounded && !oneRounding) {
+                    list.add(Influence.rectangular(id + "/step", parts.step / 2));
+                }
+            }
+            if (oneRounding) {
+                list.add(Influence.rectangular(readingId + "/step", parts.step / 2));
+            }
+        }
+
+        private static boolean varies(Parts parts, double[] values) {
+            double half = parts.step / 2;
+            for (double value : values) {
+                if (parts.eachVariance(value) < half * half) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        Influences influences() {
+            return Influences.of(list);
+        }
+
+        void fill(int value, int offset, double[] contributions) {
+            for (int k = value * perValue; k < (value + 1) * perValue; k++) {
+                contributions[offset + k] = list.get(k).standardUncertainty();
+            }
+            if (oneRounding) {
+                contributions[contributions.length - 1] =
+                        list.get(list.size() - 1).standardUncertainty();
+            }
+        }
     }
 }

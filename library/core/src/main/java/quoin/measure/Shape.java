@@ -1,19 +1,19 @@
 package quoin.measure;
 
-/** The shapes of the distribution of an influence. */
+/** The shape of the probability density of an influence. */
 public enum Shape {
-    /** The bell curve. */
+    /** Normal. */
     NORMAL,
-    /** Anywhere within limits alike. */
+    /** Equally likely within limits. */
     RECTANGULAR,
-    /** Within limits, the middle likeliest. */
+    /** Likelier towards the middle of the limits, falling straight to nothing. */
     TRIANGULAR,
-    /** Within limits, a flat top. */
+    /** Flat in the middle, falling straight to nothing at the limits. */
     TRAPEZOID,
-    /** Within limits that are themselves not well known. */
+    /** Rectangular between limits that are themselves not well known. */
     CURVED_TRAPEZOID,
-    /** The ends of a swing likeliest. */
+    /** A sine swing between limits, likeliest at the limits. */
     ARCSINE,
-    /** Student's t, scaled and shifted. */
+    /** Student's t, shifted and scaled. */
     SCALED_T
 }

@@ -1,51 +1,60 @@
 package quoin.measure;
 
 /**
- * Accuracy classes of material measures of length, with their maximum permissible error ±(a + b·L), L in metres rounded
- * up to the next whole metre; c is added where one end is a surface, such as a hook.
+ * Accuracy classes of material measures of length.
  *
- * @see <a href="https://eur-lex.europa.eu/eli/dir/2014/32/oj">Directive 2014/32/EU, Annex X (MI-008)</a>
+ * <p>The maximum permissible error is ± (a + b · L), L the length in metres rounded up to the next whole metre, plus c
+ * where the terminal interval is bounded by a surface (EU Directive 2014/32/EU, Annex X). Immutable.
  */
 public enum TapeClass {
-    /** a 0.1 mm, b 0.1 mm/m, c 0.1 mm. */
+    /** Class I: a 0.1 mm, b 0.1 mm, c 0.1 mm. */
     I(0.1, 0.1, 0.1),
-    /** a 0.3 mm, b 0.2 mm/m, c 0.2 mm. */
+    /** Class II: a 0.3 mm, b 0.2 mm, c 0.2 mm. */
     II(0.3, 0.2, 0.2),
-    /** a 0.6 mm, b 0.4 mm/m, c 0.3 mm. */
+    /** Class III: a 0.6 mm, b 0.4 mm, c 0.3 mm. */
     III(0.6, 0.4, 0.3);
 
+    private static final double MM_IN_A_METRE = 1000;
     private static final double CLOSE = 1e-6;
 
-    private final double a;
-    private final double b;
-    private final double c;
+    private final double fixed;
+    private final double perMetre;
+    private final double terminal;
 
-    TapeClass(double a, double b, double c) {
-        this.a = a;
-        this.b = b;
-        this.c = c;
+    TapeClass(double fixed, double perMetre, double terminal) {
+        this.fixed = fixed;
+        this.perMetre = perMetre;
+        this.terminal = terminal;
     }
 
     /**
-     * The maximum permissible error between two marks.
+     * The maximum permissible error between two marks: a + b · ⌈L⌉ in mm; a length within 1e-6 mm above a whole metre
+     * counts as that metre. It jumps by b behind every whole metre.
      *
-     * @param lengthMm the length in mm
-     * @return the error, plus or minus, in mm
-     * @formula a + b·⌈L⌉, L in m
-     * @unit mm
-     * @edge 2.000 m counts as 2 m, 2.001 m as 3 m; a millionth of a mm over a metre does not count
-     * @source standard: Directive 2014/32/EU, Annex X (MI-008)
+     * @param lengthMm the length in mm, 0 or more
+     * @return the error, taken as ±, in mm
+     * @throws IllegalArgumentException if the length is negative or not finite
      */
     public double maximumPermissibleErrorMm(double lengthMm) {
-        if (!Double.isFinite(lengthMm)) {
-            throw new IllegalArgumentException("length must be a finite number of mm, got " + lengthMm);
-        }
-        double metres = Math.max(1, Math.ceil((Math.abs(lengthMm) - CLOSE) / 1000));
-        return a + b * metres;
+        return fixed + perMetre * metresUp(lengthMm);
     }
 
-    /** {@return what is added where one end is a surface, in mm} */
-    public double endErrorMm() {
-        return c;
+    /**
+     * The maximum permissible error from the end of the tape: c more where a hook or a butt end bounds the first
+     * interval.
+     *
+     * @param lengthMm the length in mm, 0 or more
+     * @param end what the tape begins with
+     * @return the error, taken as ±, in mm
+     * @throws IllegalArgumentException if the length is negative or not finite
+     */
+    public double maximumPermissibleErrorMm(double lengthMm, Instrument.End end) {
+        double between = maximumPermissibleErrorMm(lengthMm);
+        return end == Instrument.End.UNSTATED ? between : between + terminal;
+    }
+
+    private static double metresUp(double lengthMm) {
+        double length = Require.atLeastZero("length", lengthMm, "mm");
+        return StrictMath.max(0, StrictMath.ceil((length - CLOSE) / MM_IN_A_METRE));
     }
 }

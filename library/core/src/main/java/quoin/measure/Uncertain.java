@@ -1,115 +1,195 @@
 package quoin.measure;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
- * A number with its doubt, to first order: a value and what each influence contributes to it.
+ * A number with its doubt, to first order: a value and one contribution for each influence it depends on.
  *
- * <p>The contribution of an influence is its sensitivity times its standard uncertainty; influences are independent of
- * each other, so the variance is the sum of the squares of the contributions. Two numbers that rest on the same influence
- * vary together: contributions add before they are squared. Operations carry the contributions forward with closed-form
- * partial derivatives.
+ * <p>The contribution of an influence is the sensitivity of the value to it times its standard uncertainty. Influences
+ * are independent, so the variance is the sum of the squares of the contributions (GUM 5.1.2); effects of a shared
+ * influence are added with their signs before that. Correlated inputs are given over independent influences, too; see
+ * {@code CorrelatedInputs}.
  *
- * <p>Immutable and safe for use by many threads.
- *
- * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 5.1 and 5.2</a>
+ * <p>An operation whose value or partial derivative is not finite throws {@link ArithmeticException}. Two numbers on the
+ * same {@link Influences} instance combine fastest. Immutable.
  */
-@SuppressWarnings("ReferenceEquality") // the very same list of influences is the short way; other lists are joined
 public final class Uncertain implements Estimate {
-    private static final double[] NOTHING = new double[0];
+    private static final double[] NOTHING = {};
+    private static final double HYPOT_LEAST = 0x1p-500;
+    private static final double HYPOT_GREATEST = 0x1p500;
 
     private final double value;
-    private final Influences basis;
-    private final double[] parts;
+    private final Influences influences;
+    private final double[] contributions;
 
-    private Uncertain(double value, Influences basis, double[] parts) {
-        this.value = value;
-        this.basis = basis;
-        this.parts = parts;
-    }
-
-    private static Uncertain checked(String operation, double value, Influences basis, double[] parts) {
-        double sum = value;
-        for (double part : parts) {
-            sum += part;
-        }
-        if (!Double.isFinite(sum) && !isFinite(value, parts)) {
-            throw new ArithmeticException(operation + " must give a finite number with a finite doubt, got " + value);
-        }
-        return new Uncertain(value + 0.0, basis, parts);
-    }
-
-    private static boolean isFinite(double value, double[] parts) {
-        boolean finite = Double.isFinite(value);
-        for (double part : parts) {
-            finite &= Double.isFinite(part);
-        }
-        return finite;
-    }
-
-    private static double requireFinite(String name, double value) {
-        if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException(name + " must be a finite number, got " + value);
-        }
-        return value + 0.0;
+    private Uncertain(double value, Influences influences, double[] contributions) {
+        this.value = value + 0.0;
+        this.influences = influences;
+        this.contributions = contributions;
     }
 
     /**
      * A number without doubt.
      *
-     * @param value the number
-     * @return the number
+     * @param value the number, finite
+     * @return the number, depending on no influence
      */
     public static Uncertain exact(double value) {
-        return new Uncertain(requireFinite("value", value), Influences.NONE, NOTHING);
+        return new Uncertain(Require.finite("value", value, ""), Influences.NONE, NOTHING);
     }
 
     /**
-     * A number with one influence, to which it responds one to one.
+     * A number that depends on one influence with sensitivity 1.
      *
-     * @param value the number
+     * @param value the number, finite
      * @param influence the influence
-     * @return the number
+     * @return the number, u that of the influence
      */
     public static Uncertain of(double value, Influence influence) {
-        double[] parts = {influence.standardUncertainty()};
-        return new Uncertain(requireFinite("value", value), Influences.single(influence), parts);
+        double[] contributions = {influence.standardUncertainty()};
+        return new Uncertain(Require.finite("value", value, ""), Influences.of(List.of(influence)), contributions);
     }
 
     /**
      * A number with its sensitivities.
      *
-     * @param value the number
+     * @param value the number, finite
      * @param basis the influences
-     * @param sensitivities the change of the number for a change of each influence
-     * @return the number
+     * @param sensitivities one for each influence, finite
+     * @return the number; contribution = sensitivity · u
      */
     public static Uncertain of(double value, Influences basis, double[] sensitivities) {
-        double[] contributions = sensitivities.clone();
-        for (int i = 0; i < contributions.length && i < basis.size(); i++) {
-            contributions[i] *= basis.get(i).standardUncertainty();
+        requireLength("sensitivities", sensitivities.length, basis.size());
+        double[] contributions = new double[sensitivities.length];
+        for (int i = 0; i < contributions.length; i++) {
+            contributions[i] = sensitivities[i] * basis.get(i).standardUncertainty();
         }
-        return ofContributions(value, basis, contributions);
+        return checked(value, basis, contributions);
     }
 
     /**
-     * A number with the contribution of each influence.
+     * A number with its contributions.
      *
-     * @param value the number
+     * @param value the number, finite
      * @param basis the influences
-     * @param contributions sensitivity times standard uncertainty of each
+     * @param contributions sensitivity · u, one for each influence, finite
      * @return the number
      */
     public static Uncertain ofContributions(double value, Influences basis, double[] contributions) {
-        if (contributions.length != basis.size()) {
-            throw new IllegalArgumentException("contributions must be one for each of " + basis.size()
-                    + " influences, got " + contributions.length);
+        requireLength("contributions", contributions.length, basis.size());
+        return checked(value, basis, contributions.clone());
+    }
+
+    /**
+     * The value of a function of some numbers, of which value and partial derivatives are known in closed form.
+     *
+     * <p>contribution = Σ partialₖ · contributionₖ, influence by influence.
+     *
+     * @param value the value of the function, finite
+     * @param partials its partial derivatives, one for each input, finite
+     * @param inputs the inputs
+     * @return the number, on the union of the influences of the inputs
+     */
+    public static Uncertain combine(double value, double[] partials, Uncertain... inputs) {
+        requireLength("partials", partials.length, inputs.length);
+        Require.finite("value", value, "");
+        for (double partial : partials) {
+            Require.finite("partial", partial, "");
         }
-        for (double contribution : contributions) {
-            requireFinite("contribution", contribution);
+        return linear(value, partials, inputs);
+    }
+
+    /**
+     * The value of a function of some numbers, of which value and partial derivatives are known in closed form.
+     *
+     * @param value the value of the function, finite
+     * @param partials its partial derivatives, one for each input, finite
+     * @param inputs the inputs
+     * @return the number, on the union of the influences of the inputs
+     */
+    public static Uncertain combine(double value, double[] partials, List<Uncertain> inputs) {
+        return combine(value, partials, inputs.toArray(Uncertain[]::new));
+    }
+
+    /**
+     * The direction of a point, atan2(y, x).
+     *
+     * @param y the second coordinate
+     * @param x the first coordinate
+     * @return the angle in rad, from −π to π
+     * @throws ArithmeticException at the origin, which has no direction
+     */
+    public static Uncertain atan2(Uncertain y, Uncertain x) {
+        double square = x.value * x.value + y.value * y.value;
+        if (!(square > 0)) {
+            throw noFirstOrder("atan2", y.value, x.value);
         }
-        return new Uncertain(requireFinite("value", value), basis, contributions.clone());
+        double[] partials = {x.value / square, -y.value / square};
+        return result("atan2", StrictMath.atan2(y.value, x.value), partials, y, x);
+    }
+
+    /**
+     * The length of the hypotenuse, √(a² + b²).
+     *
+     * @param a one side
+     * @param b the other side
+     * @return the length; exactly 0 for two exact zeros
+     * @throws ArithmeticException if both are 0 and not exact
+     */
+    public static Uncertain hypot(Uncertain a, Uncertain b) {
+        double length = length(a.value, b.value);
+        if (length == 0) {
+            if (a.isExact() && b.isExact()) {
+                return exact(0);
+            }
+            throw noFirstOrder("hypot", a.value, b.value);
+        }
+        double pa = a.value / length;
+        double pb = b.value / length;
+        if (same(a.influences, b.influences) && StrictMath.abs(length) <= Double.MAX_VALUE) {
+            return new Uncertain(length, a.influences, sum(pa, a.contributions, pb, b.contributions));
+        }
+        return result("hypot", length, new double[] {pa, pb}, a, b);
+    }
+
+    /**
+     * The angle between two sides of a triangle, by the cosine rule, as one operation.
+     *
+     * <p>γ = acos((a² + b² − c²) / (2ab)); ∂γ/∂a = (b cos γ − a) / (ab sin γ), ∂γ/∂b alike, ∂γ/∂c = c / (ab sin γ).
+     *
+     * @param adjacent1 one side at the angle, above 0
+     * @param adjacent2 the other side at the angle, above 0
+     * @param opposite the side opposite
+     * @return the angle in rad, between 0 and π
+     * @throws ArithmeticException if the three lengths make no open triangle
+     */
+    public static Uncertain cosineRule(Uncertain adjacent1, Uncertain adjacent2, Uncertain opposite) {
+        double a = adjacent1.value;
+        double b = adjacent2.value;
+        double c = opposite.value;
+        double ab = a * b;
+        double cos = (a * a + b * b - c * c) / (2 * ab);
+        if (!(a > 0 && b > 0 && c > 0 && cos > -1 && cos < 1)) {
+            throw new ArithmeticException("cosine rule: lengths " + Require.show(a) + ", " + Require.show(b) + " and "
+                    + Require.show(c) + " make no open triangle");
+        }
+        double over = 1 / (ab * StrictMath.sqrt((1 - cos) * (1 + cos)));
+        double pa = (b * cos - a) * over;
+        double pb = (a * cos - b) * over;
+        double pc = c * over;
+        double angle = StrictMath.acos(cos);
+        Influences basis = adjacent1.influences;
+        if (same(basis, adjacent2.influences) && same(basis, opposite.influences) && isFinite(pa + pb + pc)) {
+            double[] x = adjacent1.contributions;
+            double[] y = adjacent2.contributions;
+            double[] z = opposite.contributions;
+            double[] r = new double[x.length];
+            for (int i = 0; i < r.length; i++) {
+                r[i] = pa * x[i] + pb * y[i] + pc * z[i];
+            }
+            return new Uncertain(angle, basis, r);
+        }
+        return result("cosine rule", angle, new double[] {pa, pb, pc}, adjacent1, adjacent2, opposite);
     }
 
     @Override
@@ -117,386 +197,473 @@ public final class Uncertain implements Estimate {
         return value;
     }
 
-    /** {@return the standard uncertainty: the root of the sum of the squares of the contributions} */
+    /**
+     * The combined standard uncertainty, √variance.
+     *
+     * @return u, 0 or more, in the unit of the value
+     */
     public double standardUncertainty() {
-        return Math.sqrt(variance());
+        return StrictMath.sqrt(variance());
     }
 
-    /** {@return the square of the standard uncertainty} */
+    /**
+     * The variance: the sum of the squares of the contributions.
+     *
+     * @return u², 0 or more
+     * @throws ArithmeticException if the contributions are too large to be squared
+     */
     public double variance() {
         double sum = 0;
-        for (double part : parts) {
-            sum += part * part;
+        for (double c : contributions) {
+            sum += c * c;
+        }
+        if (!isFinite(sum)) {
+            throw new ArithmeticException("variance of " + Require.show(value) + " is not finite");
         }
         return sum;
     }
 
-    /** {@return the influences it rests on; some may contribute nothing} */
-    public Influences influences() {
-        return basis;
-    }
-
     /**
-     * What one influence contributes: sensitivity times standard uncertainty, signed.
+     * The influences it depends on.
      *
-     * @param index the index of the influence in {@link #influences()}
-     * @return the contribution; 0 beyond the end
+     * @return the basis of the contributions
      */
-    public double contribution(int index) {
-        return index < parts.length ? parts[index] : 0;
+    public Influences influences() {
+        return influences;
     }
 
     /**
-     * The change of the number for a change of an influence.
+     * The contribution of an influence: sensitivity · u, with its sign.
+     *
+     * @param i the position of the influence in the basis
+     * @return the contribution in the unit of the value
+     */
+    public double contribution(int i) {
+        return contributions[i] + 0.0;
+    }
+
+    /**
+     * The contributions, one for each influence of the basis.
+     *
+     * @return a copy
+     */
+    public double[] contributions() {
+        return contributions.clone();
+    }
+
+    /**
+     * The sensitivity to an influence, contribution / u.
      *
      * @param influence the influence
-     * @return the sensitivity; 0 where the influence has no part in it or no doubt
+     * @return the partial derivative; 0 if it does not depend on the influence or the influence has u = 0
      */
     public double sensitivity(Influence influence) {
-        int index = basis.indexOf(influence);
-        return index < 0 || influence.standardUncertainty() == 0
-                ? 0
-                : parts[index] / influence.standardUncertainty();
+        int at = influences.indexOf(influence);
+        double u = influence.standardUncertainty();
+        return at < 0 || u == 0 ? 0 : contributions[at] / u + 0.0;
     }
 
     /**
-     * The same number on a larger list of influences.
+     * The same number on a larger basis.
      *
-     * @param wider a list that holds all of this number's influences
-     * @return the same number
+     * @param basis a basis that has every influence of this number
+     * @return the same number; this very instance if the basis is the same instance
+     * @throws IllegalArgumentException if the basis lacks an influence of this number
      */
-    public Uncertain onto(Influences wider) {
-        if (wider == basis) {
+    public Uncertain onto(Influences basis) {
+        if (same(basis, influences)) {
             return this;
         }
-        double[] moved = new double[wider.size()];
-        for (int i = 0; i < parts.length; i++) {
-            Influence influence = basis.get(i);
-            int at = i < wider.size() && wider.get(i) == influence ? i : wider.indexOf(influence);
-            if (at < 0) {
-                throw new IllegalArgumentException("influences must include " + influence.id() + ", got " + wider);
-            }
-            moved[at] = parts[i];
-        }
-        return new Uncertain(value, wider, moved);
-    }
-
-    private static Uncertain join(
-            String operation, double value, Uncertain a, double byA, Uncertain b, double byB) {
-        if (a.basis != b.basis) {
-            Influences joint = a.basis.union(b.basis);
-            return join(operation, value, a.onto(joint), byA, b.onto(joint), byB);
-        }
-        double[] parts = new double[a.parts.length];
-        for (int i = 0; i < parts.length; i++) {
-            parts[i] = byA * a.parts[i] + byB * b.parts[i];
-        }
-        return checked(operation, value, a.basis, parts);
-    }
-
-    private Uncertain scaled(String operation, double result, double by) {
-        double[] scaled = new double[parts.length];
-        for (int i = 0; i < scaled.length; i++) {
-            scaled[i] = by * parts[i];
-        }
-        return checked(operation, result, basis, scaled);
+        return new Uncertain(value, basis, spread(basis));
     }
 
     /**
-     * The sum.
+     * The sum, this + other.
      *
-     * @param other the other number
-     * @return this plus the other
+     * @param other what to add
+     * @return the sum
      */
     public Uncertain plus(Uncertain other) {
-        return join("sum", value + other.value, this, 1, other, 1);
+        double sum = value + other.value;
+        if (!same(influences, other.influences) || !isFinite(sum)) {
+            return result("plus", sum, new double[] {1, 1}, this, other);
+        }
+        double[] a = contributions;
+        double[] b = other.contributions;
+        double[] r = new double[a.length];
+        for (int i = 0; i < r.length; i++) {
+            r[i] = a[i] + b[i];
+        }
+        return new Uncertain(sum, influences, r);
     }
 
     /**
-     * The sum with an exact number.
+     * The sum, this + other.
      *
-     * @param other the other number
-     * @return this plus the other
+     * @param other what to add, finite
+     * @return the sum
      */
     public Uncertain plus(double other) {
-        return checked("sum", value + other, basis, parts);
+        return new Uncertain(finite("plus", value + other, value, other), influences, contributions);
     }
 
     /**
-     * The difference.
+     * The difference, this − other.
      *
-     * @param other the other number
-     * @return this minus the other
+     * @param other what to take away
+     * @return the difference
      */
     public Uncertain minus(Uncertain other) {
-        return join("difference", value - other.value, this, 1, other, -1);
+        double difference = value - other.value;
+        if (!same(influences, other.influences) || !isFinite(difference)) {
+            return result("minus", difference, new double[] {1, -1}, this, other);
+        }
+        double[] a = contributions;
+        double[] b = other.contributions;
+        double[] r = new double[a.length];
+        for (int i = 0; i < r.length; i++) {
+            r[i] = a[i] - b[i];
+        }
+        return new Uncertain(difference, influences, r);
     }
 
     /**
-     * The difference to an exact number.
+     * The difference, this − other.
      *
-     * @param other the other number
-     * @return this minus the other
+     * @param other what to take away, finite
+     * @return the difference
      */
     public Uncertain minus(double other) {
-        return checked("difference", value - other, basis, parts);
-    }
-
-    /** {@return the number with the other sign} */
-    public Uncertain negated() {
-        return scaled("negation", -value, -1);
+        return new Uncertain(finite("minus", value - other, value, other), influences, contributions);
     }
 
     /**
-     * The product.
+     * The product, this · other.
      *
-     * @param other the other number
-     * @return this times the other
+     * @param other the factor
+     * @return the product
      */
     public Uncertain times(Uncertain other) {
-        return join("product", value * other.value, this, other.value, other, value);
+        double product = value * other.value;
+        if (!same(influences, other.influences) || !isFinite(product)) {
+            return result("times", product, new double[] {other.value, value}, this, other);
+        }
+        return new Uncertain(product, influences, sum(other.value, contributions, value, other.contributions));
     }
 
     /**
-     * The product with an exact number.
+     * The product, this · other.
      *
-     * @param factor the other number
-     * @return this times the other
+     * @param other the factor, finite
+     * @return the product
      */
-    public Uncertain times(double factor) {
-        return scaled("product", value * factor, factor);
+    public Uncertain times(double other) {
+        return new Uncertain(finite("times", value * other, value, other), influences, scaled(other));
     }
 
     /**
-     * The quotient.
+     * The quotient, this / other.
      *
-     * @param divisor the divisor
-     * @return this over the divisor
-     * @throws ArithmeticException if the divisor is zero
+     * @param other the divisor
+     * @return the quotient
+     * @throws ArithmeticException if the divisor is 0
      */
-    public Uncertain dividedBy(Uncertain divisor) {
-        double d = divisor.value;
-        return join("quotient", value / d, this, 1 / d, divisor, -value / (d * d));
+    public Uncertain dividedBy(Uncertain other) {
+        double quotient = value / other.value;
+        double one = 1 / other.value;
+        double two = -quotient / other.value;
+        if (!same(influences, other.influences) || !isFinite(quotient) || !isFinite(one + two)) {
+            if (!isFinite(quotient) || !isFinite(one + two)) {
+                throw notFinite("dividedBy", value, other.value);
+            }
+            return result("dividedBy", quotient, new double[] {one, two}, this, other);
+        }
+        return new Uncertain(quotient, influences, sum(one, contributions, two, other.contributions));
     }
 
     /**
-     * The quotient by an exact number.
+     * The quotient, this / other.
      *
-     * @param divisor the divisor
-     * @return this over the divisor
-     * @throws ArithmeticException if the divisor is zero
+     * @param other the divisor, finite
+     * @return the quotient
+     * @throws ArithmeticException if the divisor is 0
      */
-    public Uncertain dividedBy(double divisor) {
-        return scaled("quotient", value / divisor, 1 / divisor);
+    public Uncertain dividedBy(double other) {
+        double quotient = finite("dividedBy", value / other, value, other);
+        double factor = finite("dividedBy", 1 / other, value, other);
+        return new Uncertain(quotient, influences, scaled(factor));
+    }
+
+    /**
+     * The number with the other sign.
+     *
+     * @return −this
+     */
+    public Uncertain negated() {
+        return new Uncertain(-value, influences, scaled(-1));
     }
 
     /**
      * The square root.
      *
-     * @return the root
-     * @throws ArithmeticException if the number is below zero, or zero with a doubt
+     * @return √this; exactly 0 for an exact 0
+     * @throws ArithmeticException below 0, and at 0 unless it is exact: the slope is infinite there
      */
     public Uncertain sqrt() {
-        double root = Math.sqrt(value);
-        return root == 0 && variance() == 0 ? this : scaled("square root", root, 0.5 / root);
-    }
-
-    /** {@return the sine of an angle in rad} */
-    public Uncertain sin() {
-        return scaled("sine", StrictMath.sin(value), StrictMath.cos(value));
-    }
-
-    /** {@return the cosine of an angle in rad} */
-    public Uncertain cos() {
-        return scaled("cosine", StrictMath.cos(value), -StrictMath.sin(value));
+        if (value == 0 && isExact()) {
+            return this;
+        }
+        if (!(value > 0)) {
+            throw noFirstOrder("sqrt", value);
+        }
+        double root = StrictMath.sqrt(value);
+        return new Uncertain(root, influences, scaled(finite("sqrt", 0.5 / root, value)));
     }
 
     /**
-     * The angle of a cosine.
+     * The sine of an angle in rad.
      *
-     * @return the angle in rad, 0 to π
-     * @throws ArithmeticException if the number is outside −1 to 1, or at either end with a doubt
+     * @return sin this
+     */
+    public Uncertain sin() {
+        return new Uncertain(StrictMath.sin(value), influences, scaled(StrictMath.cos(value)));
+    }
+
+    /**
+     * The cosine of an angle in rad.
+     *
+     * @return cos this
+     */
+    public Uncertain cos() {
+        return new Uncertain(StrictMath.cos(value), influences, scaled(-StrictMath.sin(value)));
+    }
+
+    /**
+     * The angle in rad whose cosine this is.
+     *
+     * @return acos this, from 0 to π; 0 or π for an exact 1 or −1
+     * @throws ArithmeticException beyond ±1, and at ±1 unless it is exact: the slope is infinite there
      */
     public Uncertain acos() {
-        double angle = StrictMath.acos(value);
-        double slope = -1 / Math.sqrt((1 - value) * (1 + value));
-        return Double.isInfinite(slope) && variance() == 0
-                ? exact(angle).onto(basis)
-                : scaled("arc cosine", angle, slope);
-    }
-
-    /**
-     * The angle of a direction.
-     *
-     * @param y the part across
-     * @param x the part along
-     * @return the angle in rad, −π to π
-     * @throws ArithmeticException if both are zero
-     * @formula atan2(y, x)
-     * @unit rad
-     * @edge both zero: refused
-     * @source standard: JCGM 100:2008, 5.1.2 (first-order propagation)
-     */
-    public static Uncertain atan2(Uncertain y, Uncertain x) {
-        double square = x.value * x.value + y.value * y.value;
-        return join("angle", StrictMath.atan2(y.value, x.value), y, x.value / square, x, -y.value / square);
-    }
-
-    /**
-     * The hypotenuse of a right triangle.
-     *
-     * @param a one leg
-     * @param b the other leg
-     * @return the hypotenuse
-     * @throws ArithmeticException if both are zero
-     * @formula √(a² + b²)
-     * @unit that of the legs
-     * @edge both zero: refused
-     * @source standard: JCGM 100:2008, 5.1.2 (first-order propagation)
-     */
-    public static Uncertain hypot(Uncertain a, Uncertain b) {
-        double h = Math.sqrt(a.value * a.value + b.value * b.value);
-        return join("hypotenuse", h, a, a.value / h, b, b.value / h);
-    }
-
-    /**
-     * The angle of a triangle between two sides.
-     *
-     * @param first one side at the angle
-     * @param second the other side at the angle
-     * @param opposite the side opposite the angle
-     * @return the angle in rad
-     * @throws ArithmeticException if the three sides do not make a triangle
-     * @formula acos((a² + b² − c²) / (2ab))
-     * @unit rad
-     * @edge a flat triangle: refused
-     * @source standard: the law of cosines
-     */
-    public static Uncertain cosineRule(Uncertain first, Uncertain second, Uncertain opposite) {
-        double a = first.value;
-        double b = second.value;
-        double c = opposite.value;
-        double cos = (a * a + b * b - c * c) / (2 * a * b);
-        double angle = StrictMath.acos(cos);
-        double sin = Math.sqrt((1 - cos) * (1 + cos));
-        double area = a * b * sin;
-        double byC = c / area;
-        double byA = -(a - b * cos) / area;
-        double byB = -(b - a * cos) / area;
-        if (first.basis != second.basis || first.basis != opposite.basis) {
-            return combine(angle, new double[] {byA, byB, byC}, first, second, opposite);
+        if (StrictMath.abs(value) == 1 && isExact()) {
+            return new Uncertain(StrictMath.acos(value), influences, contributions);
         }
-        double[] parts = new double[first.parts.length];
-        for (int i = 0; i < parts.length; i++) {
-            parts[i] = byA * first.parts[i] + byB * second.parts[i] + byC * opposite.parts[i];
+        if (!(value > -1 && value < 1)) {
+            throw noFirstOrder("acos", value);
         }
-        return checked("cosine rule", angle, first.basis, parts);
+        double slope = -1 / StrictMath.sqrt((1 - value) * (1 + value));
+        return new Uncertain(StrictMath.acos(value), influences, scaled(slope));
     }
 
     /**
-     * A composite operation whose partial derivatives are known.
-     *
-     * @param value the result
-     * @param partials its derivative by each input
-     * @param inputs the inputs
-     * @return the result with its doubt
-     * @formula contributions = Σ partialₖ · contributionsₖ
-     * @unit that of the result
-     * @edge no inputs: a number without doubt
-     * @source standard: JCGM 100:2008, 5.1.2 (first-order propagation)
-     */
-    public static Uncertain combine(double value, double[] partials, Uncertain... inputs) {
-        return combine(value, partials, Arrays.asList(inputs));
-    }
-
-    /**
-     * A composite operation whose partial derivatives are known.
-     *
-     * @param value the result
-     * @param partials its derivative by each input
-     * @param inputs the inputs
-     * @return the result with its doubt
-     * @formula contributions = Σ partialₖ · contributionsₖ
-     * @unit that of the result
-     * @edge no inputs: a number without doubt
-     * @source standard: JCGM 100:2008, 5.1.2 (first-order propagation)
-     */
-    public static Uncertain combine(double value, double[] partials, List<Uncertain> inputs) {
-        if (partials.length != inputs.size()) {
-            throw new IllegalArgumentException(
-                    "partials must be one for each of " + inputs.size() + " inputs, got " + partials.length);
-        }
-        Influences joint = Influences.NONE;
-        for (int k = 0; k < partials.length; k++) {
-            joint = joint.union(inputs.get(k).basis);
-        }
-        double[] parts = new double[joint.size()];
-        for (int k = 0; k < partials.length; k++) {
-            double[] own = inputs.get(k).onto(joint).parts;
-            double by = partials[k];
-            for (int i = 0; i < parts.length; i++) {
-                parts[i] += by * own[i];
-            }
-        }
-        return checked("operation", value, joint, parts);
-    }
-
-    /**
-     * The covariance with another number: what they share, added before it is squared.
+     * The covariance with another number: the sum of the products of the contributions.
      *
      * @param other the other number
-     * @return the covariance
+     * @return the covariance, in the product of both units
      */
     public double covariance(Uncertain other) {
-        if (basis != other.basis) {
-            Influences joint = basis.union(other.basis);
-            return onto(joint).covariance(other.onto(joint));
-        }
         double sum = 0;
-        for (int i = 0; i < parts.length; i++) {
-            sum += parts[i] * other.parts[i];
+        if (same(influences, other.influences)) {
+            for (int i = 0; i < contributions.length; i++) {
+                sum += contributions[i] * other.contributions[i];
+            }
+            return sum + 0.0;
         }
-        return sum;
+        for (int i = 0; i < contributions.length; i++) {
+            int at = other.influences.indexOf(influences.get(i));
+            sum += at < 0 ? 0 : contributions[i] * other.contributions[at];
+        }
+        return sum + 0.0;
     }
 
     /**
-     * The correlation with another number.
+     * The correlation with another number, covariance / (u · u).
      *
      * @param other the other number
-     * @return the correlation, −1 to 1; 0 where either has no doubt
+     * @return from −1 to 1; 0 if either has no doubt
      */
     public double correlation(Uncertain other) {
-        double scale = Math.sqrt(variance() * other.variance());
-        return scale == 0 ? 0 : Math.max(-1, Math.min(1, covariance(other) / scale));
+        double product = standardUncertainty() * other.standardUncertainty();
+        if (product == 0) {
+            return 0;
+        }
+        return StrictMath.max(-1, StrictMath.min(1, covariance(other) / product));
     }
 
     /**
-     * Whether value and standard uncertainty are close to another's.
+     * Whether value and contributions are all within a tolerance of another number's.
      *
-     * @param other the other number
-     * @param tolerance how far each may be off
-     * @return whether both are within the tolerance
+     * @param other the other number; its influences may stand in another order
+     * @param tolerance the greatest difference allowed, 0 or more, in the unit of the value
+     * @return true if nothing differs by more
      */
     public boolean isCloseTo(Uncertain other, double tolerance) {
-        return Math.abs(value - other.value) <= tolerance
-                && Math.abs(standardUncertainty() - other.standardUncertainty()) <= tolerance;
+        Require.atLeastZero("tolerance", tolerance, "");
+        Influences all = influences.union(other.influences);
+        Uncertain one = onto(all);
+        Uncertain two = other.onto(all);
+        boolean close = StrictMath.abs(value - other.value) <= tolerance;
+        for (int i = 0; i < one.contributions.length; i++) {
+            close &= StrictMath.abs(one.contributions[i] - two.contributions[i]) <= tolerance;
+        }
+        return close;
     }
 
+    /** Exact: same value, same influences in the same order, same contributions. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof Uncertain that
-                && value == that.value
-                && basis.equals(that.basis)
-                && Arrays.equals(parts, that.parts);
+        if (!(other instanceof Uncertain that) || value != that.value || !influences.equals(that.influences)) {
+            return false;
+        }
+        for (int i = 0; i < contributions.length; i++) {
+            if (contributions[i] != that.contributions[i]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     @Override
     public int hashCode() {
-        return 31 * (31 * Double.hashCode(value) + basis.hashCode()) + Arrays.hashCode(parts);
+        int hash = Double.hashCode(value);
+        for (double c : contributions) {
+            hash = 31 * hash + Double.hashCode(c + 0.0);
+        }
+        return hash;
     }
 
     @Override
     public String toString() {
-        return value + " (u " + standardUncertainty() + ")";
+        return Require.show(value) + " (u " + Require.show(standardUncertainty()) + ")";
+    }
+
+    private boolean isExact() {
+        for (double c : contributions) {
+            if (c != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private double[] scaled(double factor) {
+        double[] r = new double[contributions.length];
+        for (int i = 0; i < r.length; i++) {
+            r[i] = factor * contributions[i];
+        }
+        return r;
+    }
+
+    private double[] spread(Influences basis) {
+        double[] r = new double[basis.size()];
+        for (int i = 0; i < contributions.length; i++) {
+            int at = basis.indexOf(influences.get(i));
+            if (at < 0) {
+                throw new IllegalArgumentException("basis must have every influence of the number, lacks "
+                        + influences.get(i).id());
+            }
+            r[at] = contributions[i];
+        }
+        return r;
+    }
+
+    private static double[] sum(double p, double[] a, double q, double[] b) {
+        double[] r = new double[a.length];
+        for (int i = 0; i < r.length; i++) {
+            r[i] = p * a[i] + q * b[i];
+        }
+        return r;
+    }
+
+    private static Uncertain result(String operation, double value, double[] partials, Uncertain... inputs) {
+        boolean finite = isFinite(value);
+        for (double partial : partials) {
+            finite &= isFinite(partial);
+        }
+        if (!finite) {
+            double[] operands = new double[inputs.length];
+            for (int i = 0; i < operands.length; i++) {
+                operands[i] = inputs[i].value;
+            }
+            throw notFinite(operation, operands);
+        }
+        return linear(value, partials, inputs);
+    }
+
+    private static Uncertain linear(double value, double[] partials, Uncertain[] inputs) {
+        Influences basis = Influences.NONE;
+        for (Uncertain input : inputs) {
+            basis = basis.union(input.influences);
+        }
+        double[] r = new double[basis.size()];
+        for (int k = 0; k < inputs.length; k++) {
+            inputs[k].addTo(r, basis, partials[k]);
+        }
+        return new Uncertain(value, basis, r);
+    }
+
+    private void addTo(double[] r, Influences basis, double factor) {
+        for (int i = 0; i < contributions.length; i++) {
+            int at = same(basis, influences) ? i : basis.indexOf(influences.get(i));
+            r[at] += factor * contributions[i];
+        }
+    }
+
+    private static Uncertain checked(double value, Influences basis, double[] contributions) {
+        for (double c : contributions) {
+            Require.finite("contribution", c, "");
+        }
+        return new Uncertain(Require.finite("value", value, ""), basis, contributions);
+    }
+
+    private static void requireLength(String name, int got, int wanted) {
+        if (got != wanted) {
+            throw new IllegalArgumentException("number of " + name + " must be " + wanted + ", got " + got);
+        }
+    }
+
+    private static double length(double a, double b) {
+        double square = a * a + b * b;
+        return square > HYPOT_LEAST && square < HYPOT_GREATEST ? StrictMath.sqrt(square) : StrictMath.hypot(a, b);
+    }
+
+    /** The same instance: equal bases would do as well, but asking costs more than the slow path saves. */
+    @SuppressWarnings("ReferenceEquality")
+    private static boolean same(Influences one, Influences other) {
+        return one == other;
+    }
+
+    private static boolean isFinite(double value) {
+        return StrictMath.abs(value) <= Double.MAX_VALUE;
+    }
+
+    private static double finite(String operation, double result, double operand) {
+        if (!isFinite(result)) {
+            throw notFinite(operation, operand);
+        }
+        return result;
+    }
+
+    private static double finite(String operation, double result, double one, double other) {
+        if (!isFinite(result)) {
+            throw notFinite(operation, one, other);
+        }
+        return result;
+    }
+
+    private static ArithmeticException notFinite(String operation, double... operands) {
+        return new ArithmeticException(operation + " has no finite result for " + list(operands));
+    }
+
+    private static ArithmeticException noFirstOrder(String operation, double... operands) {
+        return new ArithmeticException(operation + " has no value or no slope at " + list(operands));
+    }
+
+    private static String list(double[] operands) {
+        StringBuilder text = new StringBuilder();
+        for (double operand : operands) {
+            text.append(text.length() == 0 ? "" : " and ").append(Require.show(operand));
+        }
+        return text.toString();
     }
 }

@@ -3,76 +3,78 @@ package quoin.measure;
 import java.util.List;
 import java.util.Optional;
 
-/** The closed table of units that documents may write: one spelling each. */
+/**
+ * The closed table of unit texts: one spelling each.
+ *
+ * <p>The table is fixed and immutable.
+ */
 public final class UnitTable {
+    private static final double INCH = 25.4;
+    private static final double FOOT = 304.8;
+    private static final List<Entry> ENTRIES = List.of(
+            new Entry("mm", Dimension.LENGTH, 1, 0),
+            new Entry("cm", Dimension.LENGTH, 10, 0),
+            new Entry("m", Dimension.LENGTH, 1000, 0),
+            new Entry("in", Dimension.LENGTH, INCH, 0),
+            new Entry("ft", Dimension.LENGTH, FOOT, 0),
+            new Entry("mm2", Dimension.AREA, 1, 0),
+            new Entry("deg", Dimension.ANGLE, StrictMath.PI / 180, 0),
+            new Entry("degC", Dimension.TEMPERATURE, 1, 273.15),
+            new Entry("K", Dimension.TEMPERATURE_DIFFERENCE, 1, 0),
+            new Entry("kg", Dimension.MASS, 1, 0),
+            new Entry("g", Dimension.MASS, 1e-3, 0),
+            new Entry("g/m2", Dimension.AREA_MASS, 1e-9, 0),
+            new Entry("kg/m", Dimension.LINE_MASS, 1e-3, 0),
+            new Entry("N", Dimension.FORCE, 1, 0),
+            new Entry("kN", Dimension.FORCE, 1000, 0),
+            new Entry("N/m", Dimension.LINE_FORCE, 1e-3, 0),
+            new Entry("N.m", Dimension.TORQUE, 1000, 0),
+            new Entry("s", Dimension.TIME, 1, 0),
+            new Entry("min", Dimension.TIME, 60, 0),
+            new Entry("V", Dimension.VOLTAGE, 1, 0),
+            new Entry("A", Dimension.CURRENT, 1, 0),
+            new Entry("W", Dimension.POWER, 1, 0),
+            new Entry("rpm", Dimension.TURNING_SPEED, StrictMath.PI / 30, 0),
+            new Entry("/K", Dimension.PER_KELVIN, 1, 0),
+            new Entry("%", Dimension.RATIO, 0.01, 0));
+
     private UnitTable() {}
 
     /**
-     * One unit.
+     * A unit text and what it means: base = value · factor + offset.
      *
-     * @param text its one spelling
-     * @param dimension the kind of quantity
-     * @param factor the size of the unit in the unit inside the library
-     * @param offset what a value of zero is inside the library
+     * @param text the one spelling
+     * @param dimension what it is a unit of
+     * @param factor base units in one of it
+     * @param offset where its zero lies, in base units
      */
     public record Entry(String text, Dimension dimension, double factor, double offset) {
         /**
-         * A value in this unit, in the unit inside the library.
+         * A value in base units.
          *
          * @param value the value in this unit
-         * @return the value inside
+         * @return value · factor + offset
          */
         public double toBase(double value) {
-            return value * factor + offset;
+            return value * factor + offset + 0.0;
         }
 
         /**
-         * A value inside the library, in this unit.
+         * A value in this unit.
          *
-         * @param base the value inside
-         * @return the value in this unit
+         * @param base the value in base units
+         * @return (base − offset) / factor
          */
         public double fromBase(double base) {
-            return (base - offset) / factor;
+            return (base - offset) / factor + 0.0;
         }
     }
 
-    private static final List<Entry> ENTRIES = List.of(
-            unit("mm", Dimension.LENGTH, 1),
-            unit("cm", Dimension.LENGTH, 10),
-            unit("m", Dimension.LENGTH, 1000),
-            unit("in", Dimension.LENGTH, 25.4),
-            unit("ft", Dimension.LENGTH, 304.8),
-            unit("deg", Dimension.ANGLE, Math.PI / 180),
-            new Entry("degC", Dimension.TEMPERATURE, 1, 273.15),
-            unit("K", Dimension.TEMPERATURE_DIFFERENCE, 1),
-            unit("kg", Dimension.MASS, 1),
-            unit("g", Dimension.MASS, 1e-3),
-            unit("N", Dimension.FORCE, 1),
-            unit("kN", Dimension.FORCE, 1000),
-            unit("N.m", Dimension.TORQUE, 1000),
-            unit("s", Dimension.TIME, 1),
-            unit("min", Dimension.TIME, 60),
-            unit("V", Dimension.VOLTAGE, 1),
-            unit("A", Dimension.CURRENT, 1),
-            unit("W", Dimension.POWER, 1),
-            unit("rpm", Dimension.TURNING_SPEED, 2 * Math.PI / 60),
-            unit("mm2", Dimension.AREA, 1),
-            unit("g/m2", Dimension.AREA_MASS, 1e-9),
-            unit("kg/m", Dimension.LINE_MASS, 1e-3),
-            unit("N/m", Dimension.LINE_FORCE, 1e-3),
-            unit("/K", Dimension.PER_KELVIN, 1),
-            unit("%", Dimension.RATIO, 0.01));
-
-    private static Entry unit(String text, Dimension dimension, double factor) {
-        return new Entry(text, dimension, factor, 0);
-    }
-
     /**
-     * The unit of that spelling.
+     * The unit of that text.
      *
-     * @param text the spelling
-     * @return the unit, or empty where there is none
+     * @param text the text, exactly as the table spells it
+     * @return the entry, or empty where the table has none of that spelling
      */
     public static Optional<Entry> find(String text) {
         for (Entry entry : ENTRIES) {
@@ -83,23 +85,30 @@ public final class UnitTable {
         return Optional.empty();
     }
 
-    /** {@return all units, in a fixed order} */
+    /**
+     * The whole table.
+     *
+     * @return all entries, in a fixed order
+     */
     public static List<Entry> all() {
         return ENTRIES;
     }
 
-    /**
-     * The units of one kind of quantity.
-     *
-     * @param dimension the kind of quantity
-     * @return their spellings, joined by commas
-     */
-    public static String spellings(Dimension dimension) {
-        return String.join(
-                ", ",
-                ENTRIES.stream()
-                        .filter(e -> e.dimension() == dimension)
-                        .map(Entry::text)
-                        .toList());
+    /** The first unit of a dimension, for suggestions; "1" where the table has none. */
+    static String suggestion(Dimension dimension) {
+        for (Entry entry : ENTRIES) {
+            if (entry.dimension() == dimension) {
+                return entry.text();
+            }
+        }
+        return dimension.answerUnit();
+    }
+
+    static String known() {
+        StringBuilder text = new StringBuilder();
+        for (Entry entry : ENTRIES) {
+            text.append(text.length() == 0 ? "" : ", ").append(entry.text());
+        }
+        return text.toString();
     }
 }
