@@ -120,7 +120,7 @@ public record Declared(double value, Dimension dimension, Basis basis, Source so
      */
     Declared require(String name, Dimension expected) {
         if (dimension != expected) {
-            throw new IllegalArgumentException(name + " must be of the kind " + expected.text() + ", got " + dimension.text());
+            throw new IllegalArgumentException(name + " must be of the kind " + expected.label() + ", got " + dimension.label());
         }
         return this;
     }

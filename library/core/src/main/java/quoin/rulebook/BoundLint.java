@@ -60,8 +60,8 @@ final class BoundLint {
         Optional<Amount> least = fixed(clause.atLeast());
         Optional<Amount> most = fixed(clause.atMost());
         if (least.isPresent() && most.isPresent() && least.get().value() > most.get().value()) {
-            Args args = Args.of("atLeast", least.get().inAnswerUnit())
-                    .with("atMost", most.get().inAnswerUnit())
+            Args args = Args.of("atLeast", least.get().toAnswer())
+                    .with("atMost", most.get().toAnswer())
                     .with("unit", most.get().dimension().answerUnit());
             report.error("limits-cross", at + "/atLeast", args);
         }

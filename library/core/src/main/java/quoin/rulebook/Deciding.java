@@ -71,7 +71,7 @@ final class Deciding {
 
     private Outcome finish(SizeClause clause, double value, Dimension dimension) {
         if (!Double.isFinite(value)) {
-            return Picking.lost(Outcome.Cause.NOT_VERIFIED, "not-finite", Args.of("size", clause.id()));
+            return Picking.lost(Outcome.Cause.NOT_VERIFIED, "out-of-range", Args.of("size", clause.id()));
         }
         if (clause.cutWithin() < 0) {
             return range("cutWithin", clause.cutWithin(), Dimension.LENGTH);
@@ -182,7 +182,7 @@ final class Deciding {
         double value = amount.value() * item.times();
         return Double.isFinite(value)
                 ? found(value, dimension)
-                : Picking.lost(Outcome.Cause.NOT_VERIFIED, "not-finite", args);
+                : Picking.lost(Outcome.Cause.NOT_VERIFIED, "out-of-range", args);
     }
 
     private static Source source(Item item, Source clauseSource) {
@@ -209,11 +209,11 @@ final class Deciding {
         if (!(step > 0)) {
             return range(rounding.mode().text(), step, dimension);
         }
-        if (!Double.isFinite(value / step)) {
-            return Picking.lost(Outcome.Cause.NOT_VERIFIED, "not-finite", shown("value", value, dimension));
+        if (!(StrictMath.abs(value / step) <= 0x1p53)) {
+            return Picking.lost(Outcome.Cause.NOT_VERIFIED, "out-of-range", shown("value", value, dimension));
         }
         double rounded = Roundings.toStep(rounding.mode(), value, step);
-        Args args = Args.of("mode", rounding.mode().text()).with("step", dimension.toAnswer(step));
+        Args args = Args.of("mode", rounding.mode().text()).with("step", dimension.widthToAnswer(step));
         add("round", rounded(args, value, rounded, dimension), Source.UNSTATED);
         return found(rounded, dimension);
     }
@@ -235,7 +235,7 @@ final class Deciding {
 
     private static Args rounded(Args args, double from, double to, Dimension dimension) {
         return shown(args.with("from", dimension.toAnswer(from)), "to", to, dimension)
-                .with("residual", dimension.toAnswer(from) - dimension.toAnswer(to));
+                .with("residual", dimension.widthToAnswer(from - to));
     }
 
     private Outcome found(double value, Dimension dimension) {
@@ -260,7 +260,7 @@ final class Deciding {
     }
 
     static Outcome wrongDimension(Dimension expected, Dimension got) {
-        Args args = Args.of("expected", expected.text()).with("got", got.text());
+        Args args = Args.of("expected", expected.label()).with("got", got.label());
         return Picking.lost(Outcome.Cause.NOT_VERIFIED, "wrong-dimension", args);
     }
 }

@@ -84,8 +84,8 @@ final class QuotaLint {
             return;
         }
         Args args = Args.of("by", banded.by())
-                .with("witness", edge.inAnswerUnit())
-                .with("before", before.inAnswerUnit())
+                .with("witness", edge.toAnswer())
+                .with("before", before.toAnswer())
                 .with("unit", edge.dimension().answerUnit());
         report.error(edge.value() == before.value() ? "band-overlap" : "band-order", pointer, args);
     }

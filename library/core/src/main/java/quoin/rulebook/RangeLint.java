@@ -134,7 +134,7 @@ final class RangeLint {
         if (most > last.value() && !Double.isInfinite(most)) {
             Args args = Args.of("by", banded.by())
                     .with("witness", last.dimension().toAnswer(most))
-                    .with("above", last.inAnswerUnit())
+                    .with("above", last.toAnswer())
                     .with("unit", last.dimension().answerUnit());
             report.warning("band-gap", at + "/bands/amounts", args);
         }

@@ -56,13 +56,13 @@ final class Report {
 
     /** In the unit of answers; far too large a number may overflow there and then stands as it is inside. */
     private static double shown(Amount amount) {
-        double shown = amount.inAnswerUnit();
+        double shown = amount.toAnswer();
         return Double.isFinite(shown) ? shown : amount.value();
     }
 
     void dimension(Dimension expected, Dimension got, String pointer) {
         if (expected != got) {
-            Args args = Args.of("expected", expected.text()).with("got", got.text());
+            Args args = Args.of("expected", expected.label()).with("got", got.label());
             error("wrong-dimension", pointer, args.with("unit", expected.answerUnit()));
         }
     }

@@ -118,7 +118,7 @@ final class SizeLint {
 
     private void cut(SizeClause clause, String pointer, Optional<Dimension> kind) {
         if (!Double.isNaN(clause.cutWithin())) {
-            Amount cut = Amount.ofMm(clause.cutWithin());
+            Amount cut = new Amount(clause.cutWithin(), Dimension.LENGTH);
             kind.ifPresent(expected -> report.dimension(expected, Dimension.LENGTH, pointer));
             report.atLeast(0, cut, pointer);
             report.bounded(cut, pointer);

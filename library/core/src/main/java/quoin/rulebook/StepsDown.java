@@ -39,7 +39,7 @@ final class StepsDown {
                         .with("by", by)
                         .with("at", edgeDimension.toAnswer(edge))
                         .with("unit", edgeDimension.answerUnit())
-                        .with("down", dimension.toAnswer(-jump));
+                        .with("down", dimension.widthToAnswer(-jump));
                 report.warning("steps-down", at, args);
             }
         }));
