@@ -1,0 +1,360 @@
+package quoin.job;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import quoin.chain.FrameFigures;
+import quoin.clearance.Cautions;
+import quoin.clearance.SiteChecks;
+import quoin.clearance.SiteFacts;
+import quoin.judge.Args;
+import quoin.judge.Catalogue;
+import quoin.judge.Caution;
+import quoin.judge.Conformity;
+import quoin.judge.Constraint;
+import quoin.judge.Finding;
+import quoin.judge.Problem;
+import quoin.judge.Reason;
+import quoin.judge.Retake;
+import quoin.judge.Step;
+import quoin.judge.Verdict;
+import quoin.measure.Estimate;
+import quoin.measure.Uncertain;
+import quoin.opening.Adjustment;
+import quoin.opening.Corner;
+import quoin.opening.Gaps;
+import quoin.opening.Opening;
+import quoin.opening.OpeningFigures;
+import quoin.opening.Side;
+import quoin.opening.Suspect;
+import quoin.opening.Survey;
+import quoin.parts.Drive;
+import quoin.parts.Parts;
+import quoin.rulebook.Lint;
+import quoin.rulebook.Rulebook;
+import quoin.rulebook.Size;
+import quoin.rulebook.Sizes;
+import quoin.rulebook.Sizing;
+
+/**
+ * One job, all of it, as data: what was found, with what odds, and what to read again.
+ *
+ * <p>The same job, rulebook and parts give the same assessment. Immutable and safe for use by many threads.
+ */
+public final class Assessment {
+    private final Job job;
+    private final Rulebook rulebook;
+    private final Parts parts;
+    private final Opening opening;
+    private final Sizes sizes;
+    private final Optional<Gaps> gaps;
+    private final Map<String, FigureValue> figures;
+    private final List<Finding> findings;
+    private final SurveyState survey;
+    private final OptionalDouble probability;
+    private final List<Problem> problems;
+
+    private Assessment(Work work) {
+        this.job = work.job;
+        this.rulebook = work.rulebook;
+        this.parts = work.parts;
+        this.opening = work.opening;
+        this.sizes = work.sizes;
+        this.gaps = work.gaps;
+        this.figures = Collections.unmodifiableMap(work.figures());
+        this.findings = List.copyOf(work.findings);
+        this.survey = work.survey;
+        this.probability = work.probability;
+        this.problems = work.problems;
+    }
+
+    /**
+     * Assesses a job by a rulebook and a parts list.
+     *
+     * @param job the job
+     * @param rulebook the rules
+     * @param parts the parts; {@link Parts#NONE} where none are chosen
+     * @return the assessment
+     * @throws IllegalArgumentException if the rulebook has errors; see {@link Lint}
+     */
+    public static Assessment of(Job job, Rulebook rulebook, Parts parts) {
+        return new Assessment(new Work(job, rulebook, parts));
+    }
+
+    /** The way from readings to findings; not safe for use by many threads. */
+    private static final class Work {
+        private final Job job;
+        private final Rulebook rulebook;
+        private final Parts parts;
+        private final Catalogue catalogue;
+        private final List<Problem> problems;
+        private final Opening opening;
+        private final Map<String, Estimate> survey0;
+        private final Map<String, Estimate> order = new LinkedHashMap<>();
+        private final Sizes sizes;
+        private final Optional<Gaps> gaps;
+        private final List<Finding> findings = new ArrayList<>();
+        private final SurveyState survey;
+        private final OptionalDouble probability;
+
+        Work(Job job, Rulebook rulebook, Parts parts) {
+            this.job = job;
+            this.rulebook = rulebook;
+            this.parts = parts;
+            this.catalogue = Figures.of(job);
+            this.problems = lint();
+            OpeningFacts facts = job.opening();
+            this.opening = Opening.of(new Survey(facts.readings(), facts.straightWithinMm(), facts.finish()));
+            Side roller = Side.find(job.choose().rollerAt()).orElse(Side.HEAD);
+            this.survey0 = OpeningFigures.survey(opening, roller);
+            this.sizes = Sizing.decide(rulebook, catalogue, this::known, job.choose().parts(), job.ordered());
+            this.gaps = orderFigures();
+            SurveyCheck check = new SurveyCheck(job, rulebook, opening);
+            List<String> missing = check.missing();
+            findings.add(check.finding(missing));
+            findings.add(adjustment());
+            check.finish().ifPresent(findings::add);
+            planes().ifPresent(findings::add);
+            findings.addAll(sizes.refused());
+            BoundChecks bounds = new BoundChecks(job, rulebook, opening, sizes.before(this::known), catalogue);
+            findings.addAll(bounds.findings());
+            findings.addAll(SiteChecks.findings(job.site(), siteAsks()));
+            findings.addAll(Rooms.findings(job, rulebook));
+            grade().ifPresent(findings::add);
+            this.survey = new SurveyState(missing, check.next(missing, findings));
+            this.probability = joint(bounds.constraints());
+        }
+
+        private List<Problem> lint() {
+            List<Problem> found = Lint.problems(rulebook, catalogue, parts.id().isEmpty() ? List.of() : List.of(parts));
+            List<String> errors = found.stream()
+                    .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                    .map(problem -> problem.code() + " at " + problem.pointer())
+                    .toList();
+            if (!errors.isEmpty()) {
+                throw new IllegalArgumentException("rulebook " + rulebook.id() + " must be free of errors, got " + errors);
+            }
+            return found;
+        }
+
+        private Optional<Estimate> known(String figure) {
+            FigureValue declared = job.declared().get(figure);
+            if (declared != null) {
+                return Optional.of(declared.estimate());
+            }
+            Estimate value = survey0.get(figure);
+            return Optional.ofNullable(value == null ? order.get(figure) : value);
+        }
+
+        private Optional<Gaps> orderFigures() {
+            Optional<Size> width = sizes.find("frame.width");
+            Optional<Size> length = sizes.find("frame.length");
+            if (width.isEmpty() || length.isEmpty()) {
+                return Optional.empty();
+            }
+            Uncertain w = width.get().asUncertain();
+            Uncertain l = length.get().asUncertain();
+            order.put("frame.area", FrameFigures.area(w, l));
+            Optional<Gaps> round = Gaps.of(opening, w, l);
+            round.ifPresent(g -> order.putAll(OpeningFigures.order(g)));
+            return round;
+        }
+
+        private Finding adjustment() {
+            Adjustment adjustment = opening.adjustment();
+            if (adjustment.state() == Adjustment.State.NOT_DETERMINED) {
+                return Finding.undecided("adjustment", Reason.NOT_DETERMINED);
+            }
+            if (!adjustment.isSolved()) {
+                return Finding.undecided("adjustment", Reason.READINGS_DISAGREE)
+                        .plusStep(Step.of("cannot-close", Args.of("readings", names())));
+            }
+            Args args = Args.of("statistic", adjustment.statistic()).with("redundancy", adjustment.redundancy());
+            if (adjustment.redundancy() > 0) {
+                args = args.with("critical", adjustment.critical());
+            }
+            Step step = Step.of(adjustment.redundancy() > 0 ? "tested" : "nothing-to-test", args);
+            if (adjustment.isAccepted()) {
+                return Finding.pass("adjustment").plusStep(step);
+            }
+            List<Retake> retakes = new ArrayList<>();
+            for (Suspect suspect : adjustment.suspects()) {
+                retakes.add(new Retake(List.of(suspect.askFor()), "", 1, Double.NaN, Double.NaN));
+            }
+            return Finding.undecided("adjustment", Reason.READINGS_DISAGREE)
+                    .plusStep(step)
+                    .withRetakes(retakes);
+        }
+
+        private List<String> names() {
+            return job.opening().readings().stream().map(r -> r.name()).distinct().toList();
+        }
+
+        private Optional<Finding> planes() {
+            if (!opening.isBackAccepted()) {
+                return Optional.of(Finding.undecided("planes", Reason.READINGS_DISAGREE)
+                        .plusStep(Step.of("back-leans-too-far", Args.NONE)));
+            }
+            List<String> unused = opening.unusedBehind();
+            return unused.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Finding.undecided("planes", Reason.NOT_DETERMINED)
+                            .plusStep(Step.of("back-not-determined", Args.of("readings", unused))));
+        }
+
+        private List<String> siteAsks() {
+            return rulebook.siteAsks().orElse(List.copyOf(SiteFacts.ANSWERS.keySet()));
+        }
+
+        /** Sizes for a price are never sizes to cut by. */
+        private Optional<Finding> grade() {
+            return job.grade() == Job.Grade.QUOTE
+                    ? Optional.of(Finding.undecided("grade", Reason.NOT_VERIFIED)
+                            .plusStep(Step.of("not-for-cutting", Args.NONE)))
+                    : Optional.empty();
+        }
+
+        private OptionalDouble joint(List<Constraint> constraints) {
+            return constraints.size() < rulebook.bounds().size() || constraints.isEmpty()
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(Conformity.jointOdds(constraints).value());
+        }
+
+        private Map<String, FigureValue> figures() {
+            Map<String, FigureValue> all = new LinkedHashMap<>();
+            survey0.forEach((id, value) -> put(all, id, value));
+            order.forEach((id, value) -> put(all, id, value));
+            all.putAll(job.declared());
+            return all;
+        }
+
+        private void put(Map<String, FigureValue> all, String id, Estimate value) {
+            all.put(id, new FigureValue(value, BoundChecks.dimension(catalogue, id)));
+        }
+    }
+
+    /** {@return the job} */
+    public Job job() {
+        return job;
+    }
+
+    /** {@return the rules it was assessed by} */
+    public Rulebook rulebook() {
+        return rulebook;
+    }
+
+    /** {@return the parts it was assessed with} */
+    public Parts parts() {
+        return parts;
+    }
+
+    /** {@return the worst verdict of all findings} */
+    public Verdict verdict() {
+        Verdict worst = Verdict.PASS;
+        for (Finding finding : findings) {
+            worst = worst.worse(finding.verdict());
+        }
+        return worst;
+    }
+
+    /** {@return the probability that all bounds hold together; empty where one of them could not be judged} */
+    public OptionalDouble probability() {
+        return probability;
+    }
+
+    /** {@return where the survey stands} */
+    public SurveyState survey() {
+        return survey;
+    }
+
+    /** {@return the adjusted opening; empty where the readings determine none} */
+    public Optional<Shape> shape() {
+        if (!opening.hasShape()) {
+            return Optional.empty();
+        }
+        Map<Corner, Shape.Point> corners = new LinkedHashMap<>();
+        for (Corner corner : Corner.values()) {
+            List<Uncertain> at = opening.corner(corner);
+            corners.put(corner, new Shape.Point(at.get(0).value(), at.get(1).value()));
+        }
+        return Optional.of(new Shape(
+                corners, gaps.map(g -> new Shape.Placed(new Shape.Point(g.placedX(), g.placedY()), 0))));
+    }
+
+    /** {@return whether the readings can be right together} */
+    public AdjustmentReport adjustment() {
+        Adjustment adjustment = opening.adjustment();
+        return new AdjustmentReport(
+                adjustment.isSolved(),
+                adjustment.redundancy(),
+                adjustment.statistic(),
+                adjustment.critical(),
+                adjustment.isAccepted(),
+                adjustment.readings(),
+                adjustment.suspects());
+    }
+
+    /** {@return every figure that is determined, by name} */
+    public Map<String, FigureValue> figures() {
+        return figures;
+    }
+
+    /** {@return the sizes, and those that could not be decided} */
+    public Sizes sizes() {
+        return sizes;
+    }
+
+    /** {@return what goes to the workshop; empty where the frame's sizes are not decided} */
+    public Optional<Order> order() {
+        Optional<Size> width = sizes.find("frame.width");
+        Optional<Size> length = sizes.find("frame.length");
+        Choices choose = job.choose();
+        return width.isEmpty() || length.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Order(
+                        width.get().value(),
+                        length.get().value(),
+                        choose.rollerAt(),
+                        choose.rollerDrive(),
+                        choose.cableLeaves()));
+    }
+
+    /** {@return what was found, clause by clause} */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /** {@return the cautions that apply, worst first} */
+    public List<Caution> cautions() {
+        String chosen = job.choose().parts().getOrDefault("drive", "");
+        Drive drive = parts.drives().get(chosen);
+        double volts = drive == null ? Double.NaN : drive.voltage().value();
+        double supplied = job.supply().map(supply -> supply.voltage().value()).orElse(volts);
+        double highest = Double.isNaN(volts) ? supplied : Double.isNaN(supplied) ? volts : Math.max(volts, supplied);
+        return Cautions.of(job.site(), new Cautions.Power(!chosen.isEmpty(), highest));
+    }
+
+    /** {@return the rooms that nobody asked for} */
+    public List<String> notChecked() {
+        return Rooms.notChecked(job, rulebook);
+    }
+
+    /** {@return what somebody should look at in the rulebook} */
+    public List<Problem> problems() {
+        return problems;
+    }
+
+    /** {@return the text that is handed through unread; empty where there is none} */
+    public String carry() {
+        return job.carry();
+    }
+
+    @Override
+    public String toString() {
+        return job.id() + ": " + verdict().text();
+    }
+}

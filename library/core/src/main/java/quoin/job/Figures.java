@@ -1,0 +1,63 @@
+package quoin.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import quoin.chain.FrameFigures;
+import quoin.judge.Catalogue;
+import quoin.judge.Figure;
+import quoin.judge.Source;
+import quoin.judge.Stage;
+import quoin.measure.Dimension;
+import quoin.opening.OpeningFigures;
+
+/** The union of the catalogues: every figure that the library can name. */
+public final class Figures {
+    private Figures() {}
+
+    private static final Source LATER = Source.of(Source.Kind.ASSUMPTION, "named from the start, computed by no room yet");
+
+    /** Figures that are named from the start and that no room computes yet. */
+    public static final Catalogue PLANNED = Catalogue.of(List.of(
+            planned("fit.turned.width", Dimension.LENGTH, "width of the largest rectangle, turned freely"),
+            planned("fit.turned.length", Dimension.LENGTH, "length of the largest rectangle, turned freely"),
+            planned("gap.turned.least", Dimension.LENGTH, "largest least gap of any placement, turned freely"),
+            planned("gap.turned.greatest", Dimension.LENGTH, "widest gap of that placement"),
+            planned("frame.mass", Dimension.MASS, "mass of frame, head box, bar and fabric"),
+            planned("wayin.longest", Dimension.LENGTH, "longest box that goes in past the lips"),
+            planned("heat.gap.least", Dimension.LENGTH, "least gap over the temperatures of service"),
+            planned("fixing.load.worst", Dimension.FORCE, "load on the worst fixing"),
+            planned("roll.diameter", Dimension.LENGTH, "diameter of the full roll"),
+            planned("tube.deflection", Dimension.LENGTH, "deflection of the tube"),
+            planned("fabric.sag", Dimension.LENGTH, "sag of the fabric"),
+            planned("drive.torque", Dimension.TORQUE, "torque the drive needs"),
+            planned("drive.runs", Dimension.RATIO, "runs within the rated time"),
+            planned("cable.drop", Dimension.VOLTAGE, "voltage lost in the cable")));
+
+    /** Every figure that the library can name, computed or planned. */
+    public static final Catalogue CATALOGUE =
+            OpeningFigures.CATALOGUE.union(FrameFigures.CATALOGUE).union(PLANNED);
+
+    private static Figure planned(String id, Dimension dimension, String formula) {
+        boolean survey = id.startsWith("fit.");
+        return survey ? Figure.survey(id, dimension, formula, LATER) : Figure.order(id, dimension, formula, LATER);
+    }
+
+    /**
+     * The catalogue for one job: with the figures it declares.
+     *
+     * @param job the job
+     * @return the figures that a rulebook may name for it
+     */
+    public static Catalogue of(Job job) {
+        List<Figure> declared = new ArrayList<>();
+        job.declared()
+                .forEach((id, value) -> declared.add(new Figure(
+                        id,
+                        value.dimension(),
+                        Stage.DECLARED,
+                        List.of(),
+                        "declared by the caller",
+                        Source.of(Source.Kind.DECLARED, ""))));
+        return CATALOGUE.union(Catalogue.of(declared));
+    }
+}
