@@ -22,7 +22,8 @@ final class Audit {
     private static List<Fault> missing(Entry entry) {
         List<Fault> faults = new ArrayList<>();
         for (CatalogueTag tag : CatalogueTag.values()) {
-            boolean wanted = CatalogueTag.WANTED.contains(tag) || entry.comment().has(tag);
+            boolean wanted =
+                    CatalogueTag.WANTED.contains(tag) || entry.comment().has(tag);
             if (wanted && !entry.comment().says(tag)) {
                 faults.add(Fault.missing(entry.element(), tag));
             }
@@ -34,9 +35,7 @@ final class Audit {
         return entry.comment().texts(CatalogueTag.SOURCE).stream()
                 .filter(text -> !text.isBlank() && !Mark.leads(text))
                 .map(text -> new Fault(
-                        entry.element(),
-                        "@source has no known mark or no text: " + text,
-                        CatalogueTag.SOURCE.right()))
+                        entry.element(), "@source has no known mark or no text: " + text, CatalogueTag.SOURCE.right()))
                 .toList();
     }
 

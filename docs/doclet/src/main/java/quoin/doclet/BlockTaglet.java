@@ -44,7 +44,10 @@ abstract class BlockTaglet implements Taglet {
     }
 
     private static String html(List<? extends DocTree> content) {
-        return content.stream().map(BlockTaglet::html).collect(Collectors.joining()).strip();
+        return content.stream()
+                .map(BlockTaglet::html)
+                .collect(Collectors.joining())
+                .strip();
     }
 
     private static String html(DocTree tree) {

@@ -74,7 +74,10 @@ final class CatalogueText {
         if (tag == CatalogueTag.SOURCE) {
             int colon = text.indexOf(':');
             String mark = text.substring(0, colon).toLowerCase(Locale.ROOT);
-            out.append(" (").append(mark).append("): ").append(text.substring(colon + 1).strip());
+            out.append(" (")
+                    .append(mark)
+                    .append("): ")
+                    .append(text.substring(colon + 1).strip());
         } else {
             out.append(": ").append(text);
         }

@@ -29,7 +29,10 @@ final class Computing {
     private static boolean isAnswer(TypeMirror type) {
         return type.getKind() == TypeKind.DOUBLE
                 || (type.getKind() == TypeKind.DECLARED
-                        && ANSWERS.contains(((DeclaredType) type).asElement().getSimpleName().toString()));
+                        && ANSWERS.contains(((DeclaredType) type)
+                                .asElement()
+                                .getSimpleName()
+                                .toString()));
     }
 
     private static boolean isHolder(Element type) {
@@ -48,8 +51,7 @@ final class Computing {
 
     private static boolean isPublicAllTheWay(Element type) {
         Element outer = type.getEnclosingElement();
-        return has(type, Modifier.PUBLIC)
-                && (outer.getKind() == ElementKind.PACKAGE || isPublicAllTheWay(outer));
+        return has(type, Modifier.PUBLIC) && (outer.getKind() == ElementKind.PACKAGE || isPublicAllTheWay(outer));
     }
 
     private static boolean has(Element element, Modifier modifier) {

@@ -11,8 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CatalogueDocletTest {
-    private static final String COMPLETE =
-            """
+    private static final String COMPLETE = """
             package area;
 
             /** Areas. */
@@ -46,9 +45,7 @@ class CatalogueDocletTest {
 
         assertThat(result.messages()).isEmpty();
         assertThat(result.passed()).isTrue();
-        assertThat(result.text())
-                .contains(
-                        """
+        assertThat(result.text()).contains("""
                         ## Figures
 
                         ### area.rectangle
@@ -61,8 +58,7 @@ class CatalogueDocletTest {
                         - Unit: mm²
                         - Edge results: zero: zero
                         - Source (standard): plane geometry
-                        """)
-                .doesNotContain("\r");
+                        """).doesNotContain("\r");
     }
 
     @ParameterizedTest
@@ -113,8 +109,7 @@ class CatalogueDocletTest {
 
     @Test
     void aFunctionWithoutAnyCommentFails() throws IOException {
-        Sources.Result result = areas(
-                """
+        Sources.Result result = areas("""
                 package area;
 
                 public final class Areas {
@@ -169,8 +164,7 @@ class CatalogueDocletTest {
 
     @Test
     void aClauseTypeNeedsAllTagsAndHasItsOwnSection() throws IOException {
-        String clause =
-                """
+        String clause = """
                 package area;
 
                 /**

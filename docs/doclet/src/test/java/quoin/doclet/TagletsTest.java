@@ -16,8 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class TagletsTest {
-    private static final String SOURCE =
-            """
+    private static final String SOURCE = """
             /**
              * A rule.
              *
@@ -41,7 +40,8 @@ class TagletsTest {
         List<String> options = new ArrayList<>(List.of("-quiet", "-Xdoclint:none", "-d", folder.toString()));
         options.addAll(List.of("-tagletpath", System.getProperty("java.class.path")));
         for (CatalogueTag tag : CatalogueTag.values()) {
-            String name = tag.tag().substring(0, 1).toUpperCase(Locale.ROOT) + tag.tag().substring(1);
+            String name = tag.tag().substring(0, 1).toUpperCase(Locale.ROOT)
+                    + tag.tag().substring(1);
             options.addAll(List.of("-taglet", "quoin.doclet." + name + "Taglet"));
         }
         try (StandardJavaFileManager files = tool.getStandardFileManager(null, Locale.ROOT, null)) {

@@ -52,16 +52,16 @@ public final class SiteChecks {
         if (value.equals("unknown")) {
             return Finding.undecided(clause, Reason.NOT_VERIFIED).plusStep(step);
         }
-        boolean stops =
-                switch (fact) {
-                    case "role" -> !value.equals("light");
-                    case "glazed", "glassMakerAsked" -> value.equals("no");
-                    case "structure" -> value.equals("truss") || value.equals("engineered");
-                    case "below" -> !value.equals("floor") && isWithoutTower(facts);
-                    case "platform" -> value.equals("ladder");
-                    default -> throw new IllegalArgumentException(
-                            "site fact must be one of " + SiteFacts.ANSWERS.keySet() + ", got " + fact);
-                };
+        boolean stops = switch (fact) {
+            case "role" -> !value.equals("light");
+            case "glazed", "glassMakerAsked" -> value.equals("no");
+            case "structure" -> value.equals("truss") || value.equals("engineered");
+            case "below" -> !value.equals("floor") && isWithoutTower(facts);
+            case "platform" -> value.equals("ladder");
+            default ->
+                throw new IllegalArgumentException(
+                        "site fact must be one of " + SiteFacts.ANSWERS.keySet() + ", got " + fact);
+        };
         boolean open = fact.equals("below") && stops && facts.get("platform").equals("unknown");
         Finding finding = open
                 ? Finding.undecided(clause, Reason.NOT_VERIFIED)

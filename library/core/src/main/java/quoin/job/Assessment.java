@@ -30,8 +30,8 @@ import quoin.opening.Gaps;
 import quoin.opening.Opening;
 import quoin.opening.OpeningFigures;
 import quoin.opening.Side;
-import quoin.opening.Suspect;
 import quoin.opening.Survey;
+import quoin.opening.Suspect;
 import quoin.parts.Drive;
 import quoin.parts.Parts;
 import quoin.rulebook.Lint;
@@ -111,7 +111,8 @@ public final class Assessment {
             this.opening = Opening.of(new Survey(facts.readings(), facts.straightWithinMm(), facts.finish()));
             Side roller = Side.find(job.choose().rollerAt()).orElse(Side.HEAD);
             this.survey0 = OpeningFigures.survey(opening, roller);
-            this.sizes = Sizing.decide(rulebook, catalogue, this::known, job.choose().parts(), job.ordered());
+            this.sizes =
+                    Sizing.decide(rulebook, catalogue, this::known, job.choose().parts(), job.ordered());
             this.gaps = orderFigures();
             SurveyCheck check = new SurveyCheck(job, rulebook, opening);
             List<String> missing = check.missing();
@@ -136,7 +137,8 @@ public final class Assessment {
                     .map(problem -> problem.code() + " at " + problem.pointer())
                     .toList();
             if (!errors.isEmpty()) {
-                throw new IllegalArgumentException("rulebook " + rulebook.id() + " must be free of errors, got " + errors);
+                throw new IllegalArgumentException(
+                        "rulebook " + rulebook.id() + " must be free of errors, got " + errors);
             }
             return found;
         }
@@ -191,7 +193,10 @@ public final class Assessment {
         }
 
         private List<String> names() {
-            return job.opening().readings().stream().map(r -> r.name()).distinct().toList();
+            return job.opening().readings().stream()
+                    .map(r -> r.name())
+                    .distinct()
+                    .toList();
         }
 
         private Optional<Finding> planes() {

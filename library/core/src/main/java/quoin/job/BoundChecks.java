@@ -78,7 +78,9 @@ final class BoundChecks {
         if (!isDeclared(clause.figure()) && opening.hasShape() && disagree()) {
             return finding.asUndecided(Reason.READINGS_DISAGREE);
         }
-        return finding.verdict() == Verdict.UNDECIDED ? withRetakes(finding, estimate.get(), stated.bound(), rule) : finding;
+        return finding.verdict() == Verdict.UNDECIDED
+                ? withRetakes(finding, estimate.get(), stated.bound(), rule)
+                : finding;
     }
 
     private boolean disagree() {
@@ -114,10 +116,13 @@ final class BoundChecks {
             String own = opening.survey().influenceId(i);
             double[] values =
                     reading.values().stream().mapToDouble(Double::doubleValue).toArray();
-            reading.by().read(own, values).forEach(number -> number.influences()
-                    .asList()
-                    .forEach(influence -> addOnce(influence.id().startsWith(own) ? fresh : shared, influence)));
-            doubts.add(new ReadingDoubt(reading.name(), reading.by().id(), reading.values().size(), fresh, shared));
+            reading.by()
+                    .read(own, values)
+                    .forEach(number -> number.influences()
+                            .asList()
+                            .forEach(influence -> addOnce(influence.id().startsWith(own) ? fresh : shared, influence)));
+            doubts.add(new ReadingDoubt(
+                    reading.name(), reading.by().id(), reading.values().size(), fresh, shared));
         }
         return doubts;
     }

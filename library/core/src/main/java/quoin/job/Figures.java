@@ -14,7 +14,8 @@ import quoin.opening.OpeningFigures;
 public final class Figures {
     private Figures() {}
 
-    private static final Source LATER = Source.of(Source.Kind.ASSUMPTION, "named from the start, computed by no room yet");
+    private static final Source LATER =
+            Source.of(Source.Kind.ASSUMPTION, "named from the start, computed by no room yet");
 
     /** Figures that are named from the start and that no room computes yet. */
     public static final Catalogue PLANNED = Catalogue.of(List.of(

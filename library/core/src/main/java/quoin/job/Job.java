@@ -157,7 +157,20 @@ public final class Job {
 
     private List<Object> state() {
         return List.of(
-                id, opening, choose, place, taken, grade, units, instruments, site, heat, supply(), ordered, declared, carry);
+                id,
+                opening,
+                choose,
+                place,
+                taken,
+                grade,
+                units,
+                instruments,
+                site,
+                heat,
+                supply(),
+                ordered,
+                declared,
+                carry);
     }
 
     /** Gathers what a job is made of; not safe for use by many threads. */

@@ -23,7 +23,8 @@ public final class Rulebooks {
         for (Rulebook rulebook : given) {
             boolean fits = rulebook.id().equals(choose.rulebookId())
                     && matches(choose.rulebookVersion(), rulebook.version())
-                    && (choose.rulebookDigest().isEmpty() || choose.rulebookDigest().equals(rulebook.digest()))
+                    && (choose.rulebookDigest().isEmpty()
+                            || choose.rulebookDigest().equals(rulebook.digest()))
                     && (!choose.rulebookVersion().isEmpty()
                             || taken.isEmpty()
                             || rulebook.effective().compareTo(taken) <= 0);

@@ -75,8 +75,8 @@ final class SurveyCheck {
             finding = finding.plusStep(Step.of("missing", Args.of("what", need)));
         }
         for (Cannot cannot : job.opening().cannot()) {
-            finding = finding.plusStep(Step.of(
-                    "cannot", Args.of("what", cannot.of().text()).with("because", cannot.because())));
+            finding = finding.plusStep(
+                    Step.of("cannot", Args.of("what", cannot.of().text()).with("because", cannot.because())));
         }
         if (job.opening().finish().state() == Finish.State.UNSTATED) {
             finding = finding.plusStep(Step.of("taken-as-finished", Args.NONE));

@@ -25,7 +25,8 @@ public final class Catalogue {
         for (Figure figure : figures) {
             Figure earlier = map.put(figure.id(), figure);
             if (earlier != null && !earlier.equals(figure)) {
-                throw new IllegalArgumentException("figure " + figure.id() + " must be defined once, got two definitions");
+                throw new IllegalArgumentException(
+                        "figure " + figure.id() + " must be defined once, got two definitions");
             }
         }
         this.byId = Collections.unmodifiableMap(map);

@@ -14,8 +14,7 @@ public sealed interface DecisionRule {
         /** Refuses a probability that proves nothing. */
         public Guarded {
             if (!(probability > 0.5 && probability < 1)) {
-                throw new IllegalArgumentException(
-                        "probability must be above 0.5 and below 1, got " + probability);
+                throw new IllegalArgumentException("probability must be above 0.5 and below 1, got " + probability);
             }
         }
     }
@@ -49,8 +48,7 @@ public sealed interface DecisionRule {
                 throw new IllegalArgumentException("factor must be 0 or more and finite, got " + factor);
             }
             if (!(coverageFactor > 0 && coverageFactor < Double.POSITIVE_INFINITY)) {
-                throw new IllegalArgumentException(
-                        "coverageFactor must be above 0 and finite, got " + coverageFactor);
+                throw new IllegalArgumentException("coverageFactor must be above 0 and finite, got " + coverageFactor);
             }
         }
     }

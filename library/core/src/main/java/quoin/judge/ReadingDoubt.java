@@ -13,8 +13,7 @@ import quoin.measure.Influence;
  * @param fresh the influences that another value by the same instrument would draw anew, those of all values
  * @param shared the influences that stay with the instrument; reading again with it does not help
  */
-public record ReadingDoubt(
-        String reading, String by, int values, List<Influence> fresh, List<Influence> shared) {
+public record ReadingDoubt(String reading, String by, int values, List<Influence> fresh, List<Influence> shared) {
     /** Copies the lists. */
     public ReadingDoubt {
         Args.requireId(reading, "reading");

@@ -41,8 +41,7 @@ public final class Retakes {
      * @param readings the readings that may be repeated
      * @return what to read again; empty where the finding is decided or hangs on none of the readings
      */
-    public static List<Retake> suggest(
-            Estimate estimate, Bound bound, DecisionRule rule, List<ReadingDoubt> readings) {
+    public static List<Retake> suggest(Estimate estimate, Bound bound, DecisionRule rule, List<ReadingDoubt> readings) {
         Uncertain value = Verdicts.governing(estimate);
         Goal goal = Goal.of(value, bound, demanded(estimate, value, bound, rule));
         if (goal.decidedWith(goal.variance())) {
@@ -59,8 +58,7 @@ public final class Retakes {
         return ranked(goal, value, shares, readings);
     }
 
-    private static List<Retake> ranked(
-            Goal goal, Uncertain value, List<Share> shares, List<ReadingDoubt> readings) {
+    private static List<Retake> ranked(Goal goal, Uncertain value, List<Share> shares, List<ReadingDoubt> readings) {
         List<Retake> found = new ArrayList<>();
         for (Share share : shares) {
             if (found.size() < MOST_SINGLES) {

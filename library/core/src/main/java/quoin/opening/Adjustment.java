@@ -131,8 +131,7 @@ public final class Adjustment {
         }
 
         private static Uncertain prior(Plane plane, TouchedPoint point, double within) {
-            return Uncertain.of(
-                    0, Influence.rectangular("straight/" + plane.text() + "/" + point.text(), within));
+            return Uncertain.of(0, Influence.rectangular("straight/" + plane.text() + "/" + point.text(), within));
         }
     }
 

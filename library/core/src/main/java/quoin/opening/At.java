@@ -35,7 +35,8 @@ public record At(double fraction, double mm, String text) {
      */
     public static At parse(String text) {
         int slash = text.indexOf('/');
-        boolean digitsOnly = !text.isEmpty() && text.chars().allMatch(c -> (c >= '0' && c <= '9') || c == '/' || c == '.');
+        boolean digitsOnly =
+                !text.isEmpty() && text.chars().allMatch(c -> (c >= '0' && c <= '9') || c == '/' || c == '.');
         if (!digitsOnly) {
             Amount amount = AmountText.parse(text, Dimension.LENGTH);
             return new At(Double.NaN, amount.value(), text);

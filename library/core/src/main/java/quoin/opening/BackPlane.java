@@ -70,7 +70,12 @@ record BackPlane(Outline outline, int redundancy, double statistic, List<String>
             Span span = reading.of();
             if (span instanceof Span.Across across) {
                 double length = sideLength(across.start());
-                join(across.start(), across.end(), across.at().on(length), across.at().text(), observed);
+                join(
+                        across.start(),
+                        across.end(),
+                        across.at().on(length),
+                        across.at().text(),
+                        observed);
             } else if (span instanceof Span.Edge edge) {
                 boolean width = edge.side() == Side.HEAD || edge.side() == Side.FOOT;
                 boolean first = edge.side() == Side.HEAD || edge.side() == Side.LEFT;
@@ -137,7 +142,9 @@ record BackPlane(Outline outline, int redundancy, double statistic, List<String>
             double statistic = 0;
             for (int i = 0; i < n; i++) {
                 for (int j = 0; j < n; j++) {
-                    statistic += shortfalls.get(i).value() * inverse[i][j] * shortfalls.get(j).value();
+                    statistic += shortfalls.get(i).value()
+                            * inverse[i][j]
+                            * shortfalls.get(j).value();
                 }
             }
             return new BackPlane(outline(solved), n, statistic, unused);

@@ -52,7 +52,8 @@ public final class Gaps {
             return Optional.empty();
         }
         List<SideGap> gaps = opening.gaps();
-        Influences basis = gaps.get(0).constant().influences().union(width.influences()).union(length.influences());
+        Influences basis =
+                gaps.get(0).constant().influences().union(width.influences()).union(length.influences());
         Uncertain w = width.onto(basis);
         Uncertain l = length.onto(basis);
         int n = gaps.size();
@@ -305,7 +306,8 @@ public final class Gaps {
     private int leastOf(Side side) {
         int best = -1;
         for (int i = 0; i < gaps.size(); i++) {
-            boolean nearer = best < 0 || unplaced.get(i).value() < unplaced.get(best).value();
+            boolean nearer =
+                    best < 0 || unplaced.get(i).value() < unplaced.get(best).value();
             if (gaps.get(i).side() == side && nearer) {
                 best = i;
             }

@@ -109,13 +109,12 @@ final class Model {
 
     Point corner(Corner corner, double[] unknown) {
         Point p = new Point(size);
-        int ix =
-                switch (corner) {
-                    case HEAD_LEFT -> -1;
-                    case HEAD_RIGHT -> 0;
-                    case FOOT_RIGHT -> 1;
-                    case FOOT_LEFT -> 3;
-                };
+        int ix = switch (corner) {
+            case HEAD_LEFT -> -1;
+            case HEAD_RIGHT -> 0;
+            case FOOT_RIGHT -> 1;
+            case FOOT_LEFT -> 3;
+        };
         if (ix >= 0) {
             p.x = unknown[ix];
             p.dx[ix] = 1;
@@ -175,15 +174,15 @@ final class Model {
     /** What a span should read for those unknowns; its derivatives go into {@code row}. */
     double observe(Span span, double[] unknown, double[] row) {
         if (span instanceof Span.Edge edge) {
-            return distance(corner(edge.side().from(), unknown), corner(edge.side().to(), unknown), row);
+            return distance(
+                    corner(edge.side().from(), unknown), corner(edge.side().to(), unknown), row);
         }
         if (span instanceof Span.Diagonal diagonal) {
             return distance(
                     corner(diagonal.from(), unknown), corner(diagonal.from().opposite(), unknown), row);
         }
         if (span instanceof Span.Cross cross) {
-            return distance(
-                    corner(cross.from(), unknown), point(touchedBy(span).get(0), unknown), row);
+            return distance(corner(cross.from(), unknown), point(touchedBy(span).get(0), unknown), row);
         }
         if (span instanceof Span.Angle angle) {
             return angle(angle.corner(), unknown, row);

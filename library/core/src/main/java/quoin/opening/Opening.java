@@ -57,8 +57,7 @@ public final class Opening {
         Map<Side, Uncertain> still = new EnumMap<>(Side.class);
         finish.still().forEach((side, value) -> {
             double u = value.doubt().standardUncertainty(value.mm());
-            Influence influence =
-                    new Influence("still/" + side.text(), shape(value), u, Double.POSITIVE_INFINITY, "");
+            Influence influence = new Influence("still/" + side.text(), shape(value), u, Double.POSITIVE_INFINITY, "");
             still.put(side, Uncertain.of(value.mm(), influence));
         });
         return still;

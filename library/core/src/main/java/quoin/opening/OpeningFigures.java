@@ -56,7 +56,8 @@ public final class OpeningFigures {
         figures.add(Figure.survey("fit.rule.width", Dimension.LENGTH, "least width that was read", Source.PRACTICE));
         figures.add(Figure.survey("fit.rule.length", Dimension.LENGTH, "least length that was read", Source.PRACTICE));
         figures.add(Figure.order("gap.least", Dimension.LENGTH, "largest least gap of any level placement", plane));
-        figures.add(Figure.order("gap.greatest", Dimension.LENGTH, "widest gap of the balanced placement", Source.PRACTICE));
+        figures.add(Figure.order(
+                "gap.greatest", Dimension.LENGTH, "widest gap of the balanced placement", Source.PRACTICE));
         for (Side side : Side.values()) {
             for (Corner corner : List.of(side.from(), side.to())) {
                 String name = "gap." + side.text() + "@" + corner.text();
@@ -253,7 +254,8 @@ public final class OpeningFigures {
         for (TouchedPoint point : adjustment.model().touched()) {
             if (point.side() == side && point.read()) {
                 Uncertain offset = adjustment.unknowns().get(adjustment.model().offsetIndex(point));
-                parts.add(new Extreme.Part(List.of("bow@" + side.text() + ":" + point.at().text()), offset));
+                parts.add(new Extreme.Part(
+                        List.of("bow@" + side.text() + ":" + point.at().text()), offset));
             }
         }
         return largest(parts);
@@ -265,7 +267,9 @@ public final class OpeningFigures {
             Uncertain[] normal = opening.front().inward(side);
             for (Outline.Vertex v : back.outline().side(side)) {
                 Outline.Vertex ahead = opening.front().on(side, v.along(), v.at());
-                Uncertain in = v.x().minus(ahead.x()).times(normal[0]).plus(v.y().minus(ahead.y()).times(normal[1]));
+                Uncertain in = v.x().minus(ahead.x())
+                        .times(normal[0])
+                        .plus(v.y().minus(ahead.y()).times(normal[1]));
                 parts.add(new Extreme.Part(List.of(side.text() + "@" + v.at() + "/back"), in));
             }
         });

@@ -52,8 +52,7 @@ final class Outline {
     }
 
     private static Vertex vertex(double along, String at, Model.Point p, List<Uncertain> unknowns) {
-        return new Vertex(
-                along, at, Uncertain.combine(p.x, p.dx, unknowns), Uncertain.combine(p.y, p.dy, unknowns));
+        return new Vertex(along, at, Uncertain.combine(p.x, p.dx, unknowns), Uncertain.combine(p.y, p.dy, unknowns));
     }
 
     List<Vertex> side(Side side) {
@@ -128,7 +127,8 @@ final class Outline {
             Uncertain[] by = shift.getOrDefault(side, new Uncertain[] {dx, dy});
             for (int i = 0; i < chain.size(); i++) {
                 Vertex old = chain.get(i);
-                Vertex corner = i == 0 ? corners.get(side.from()) : i == chain.size() - 1 ? corners.get(side.to()) : null;
+                Vertex corner =
+                        i == 0 ? corners.get(side.from()) : i == chain.size() - 1 ? corners.get(side.to()) : null;
                 Vertex place = corner == null ? old.moved(by[0], by[1]) : corner;
                 chain.set(i, new Vertex(old.along(), old.at(), place.x(), place.y()).moved(dx, dy));
             }
@@ -151,7 +151,10 @@ final class Outline {
         Uncertain turn = e[0].times(f[1]).minus(e[1].times(f[0]));
         Uncertain t = dx.times(f[1]).minus(dy.times(f[0])).dividedBy(turn);
         return new Vertex(
-                at.along(), at.at(), at.x().plus(a[0]).plus(t.times(e[0])), at.y().plus(a[1]).plus(t.times(e[1])));
+                at.along(),
+                at.at(),
+                at.x().plus(a[0]).plus(t.times(e[0])),
+                at.y().plus(a[1]).plus(t.times(e[1])));
     }
 
     private Uncertain[] chord(Side side) {

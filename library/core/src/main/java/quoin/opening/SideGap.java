@@ -77,8 +77,7 @@ record SideGap(
         boolean low = side == Side.LEFT || side == Side.HEAD;
         Uncertain across = upright ? point.x() : point.y();
         String name = "gap." + side.text() + "@" + point.at() + suffix;
-        return new SideGap(
-                name, side, false, push(side), low ? across.negated() : across, Uncertain.exact(0), -1);
+        return new SideGap(name, side, false, push(side), low ? across.negated() : across, Uncertain.exact(0), -1);
     }
 
     private static double[] push(Side side) {

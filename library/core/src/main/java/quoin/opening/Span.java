@@ -174,10 +174,16 @@ public sealed interface Span {
                 List<String> two = many(places, 2, of);
                 yield new Bow(side(two.get(0)), At.parse(two.get(1)));
             }
-            case "depth" -> new Depth(one(places, of).equals("middle") ? "middle" : corner(places.get(0)).text());
+            case "depth" ->
+                new Depth(
+                        one(places, of).equals("middle")
+                                ? "middle"
+                                : corner(places.get(0)).text());
             case "fall" -> fall(side(one(places, of)), of);
-            default -> throw new IllegalArgumentException(
-                    "reading must be of width, length, diagonal, cross, check, angle, bow, depth or fall, got " + of);
+            default ->
+                throw new IllegalArgumentException(
+                        "reading must be of width, length, diagonal, cross, check, angle, bow, depth or fall, got "
+                                + of);
         };
     }
 
@@ -232,8 +238,8 @@ public sealed interface Span {
 
     private static List<String> many(List<String> places, int count, String of) {
         if (places.size() != count) {
-            throw new IllegalArgumentException("reading must have " + count + " place" + (count == 1 ? "" : "s")
-                    + " after @, got " + of);
+            throw new IllegalArgumentException(
+                    "reading must have " + count + " place" + (count == 1 ? "" : "s") + " after @, got " + of);
         }
         return places;
     }

@@ -46,11 +46,13 @@ final class PlainPlace {
             return words.text("place.diagonal", ends(diagonal.from()));
         }
         if (span instanceof Span.Cross cross) {
-            Args args = Args.of("corner", cross.from().text()).with("side", cross.side().text());
+            Args args = Args.of("corner", cross.from().text())
+                    .with("side", cross.side().text());
             return words.text("place.cross", args.with("at", at(cross.at())));
         }
         if (span instanceof Span.Check check) {
-            Args args = Args.of("corner", check.corner().text()).with("a", check.alongWidth().text());
+            Args args = Args.of("corner", check.corner().text())
+                    .with("a", check.alongWidth().text());
             return words.text("place.check", args.with("b", check.alongLength().text()));
         }
         return simple(span);

@@ -145,7 +145,8 @@ public final class Words {
             } else if (arg.getValue() instanceof String text) {
                 out = out.with(name, readable(name, text));
             } else if (arg.getValue() instanceof List<?> list) {
-                out = out.with(name, list.stream().map(text -> place(text.toString())).toList());
+                out = out.with(
+                        name, list.stream().map(text -> place(text.toString())).toList());
             }
         }
         return out;
@@ -206,7 +207,8 @@ public final class Words {
      * @return the sentence
      */
     public String of(Retake retake) {
-        Args args = Args.of("places", retake.readings().stream().map(this::place).toList());
+        Args args =
+                Args.of("places", retake.readings().stream().map(this::place).toList());
         args = retake.by().isEmpty() ? args : args.with("by", retake.by());
         args = retake.times() == 1 ? args : args.with("times", (double) retake.times());
         if (Double.isFinite(retake.u()) && retake.u() > 0) {
@@ -248,15 +250,17 @@ public final class Words {
      */
     public String of(Margin margin) {
         boolean angle = margin.dimension() == Dimension.ANGLE;
-        double value = angle ? 1000 * StrictMath.tan(margin.value()) : margin.dimension().toAnswer(margin.value());
+        double value = angle
+                ? 1000 * StrictMath.tan(margin.value())
+                : margin.dimension().toAnswer(margin.value());
         double give = 2 * (angle ? 1000 * margin.u() : Math.abs(span(margin)));
-        String unit = angle ? text("unit.in-each-metre", Args.NONE) : margin.dimension().answerUnit();
+        String unit = angle
+                ? text("unit.in-each-metre", Args.NONE)
+                : margin.dimension().answerUnit();
         boolean beyond = value < 0 && !Numbers.nearestHalf(Math.abs(value)).equals("0");
         Args args = Args.of("amount", Numbers.nearestHalf(Math.abs(value))).with("unit", unit);
         String key = beyond ? "margin.over" : "margin.spare";
-        return give > 0
-                ? text(key, args.with("give", Numbers.halfUp(give)))
-                : text(key, args);
+        return give > 0 ? text(key, args.with("give", Numbers.halfUp(give))) : text(key, args);
     }
 
     private static double span(Margin margin) {

@@ -116,14 +116,19 @@ class WordsTest {
     @Test
     void aSlipThatWouldNotHaveShownIsSaid() {
         assertThat(WORDS.unseen("width@head", 7.2))
-                .isEqualTo("had the width at the head been misread by less than 8 mm, nothing here would have shown it");
+                .isEqualTo(
+                        "had the width at the head been misread by less than 8 mm, nothing here would have shown it");
         assertThat(WORDS.unseen("width@head", Double.POSITIVE_INFINITY)).contains("by any amount");
     }
 
     @Test
     void aProblemIsOneLineWithItsPlace() {
-        Problem problem = Problem.error("unknown-field", "/opening/fitt", Args.of("field", "fitt")).at(3, 7);
-        assertThat(WORDS.line("job.json", problem)).startsWith("job.json:3:7: ").doesNotContain("\n").contains("fitt");
+        Problem problem = Problem.error("unknown-field", "/opening/fitt", Args.of("field", "fitt"))
+                .at(3, 7);
+        assertThat(WORDS.line("job.json", problem))
+                .startsWith("job.json:3:7: ")
+                .doesNotContain("\n")
+                .contains("fitt");
     }
 
     @Test
@@ -137,7 +142,9 @@ class WordsTest {
             assertThat(WORDS.has("reason." + reason.text())).as(reason.text()).isTrue();
         }
         for (Verdict verdict : Verdict.values()) {
-            assertThat(WORDS.has("verdict." + verdict.text())).as(verdict.text()).isTrue();
+            assertThat(WORDS.has("verdict." + verdict.text()))
+                    .as(verdict.text())
+                    .isTrue();
         }
     }
 
@@ -145,7 +152,11 @@ class WordsTest {
     void noSentenceHasAnOpenBracketOrATrailingSpace() {
         for (String key : WORDS.keys()) {
             String pattern = WORDS.text(key, Args.NONE);
-            assertThat(pattern).as(key).isEqualTo(pattern.strip()).doesNotContain("{").doesNotContain("[");
+            assertThat(pattern)
+                    .as(key)
+                    .isEqualTo(pattern.strip())
+                    .doesNotContain("{")
+                    .doesNotContain("[");
         }
     }
 

@@ -14,8 +14,7 @@ import java.util.List;
  * @param json whether the answer is JSON
  */
 record Call(List<String> jobs, List<String> lines, List<String> rulebooks, List<String> parts, boolean json) {
-    static final String USAGE =
-            """
+    static final String USAGE = """
             quoin assess JOB [--rulebook FILE]... [--parts FILE]... [--json]
             quoin assess --lines FILE.ndjson [--rulebook FILE]... [--parts FILE]...
 

@@ -81,8 +81,9 @@ final class ChecksPart {
 
     /** The limit in words: one side, both, or the same either way. */
     private Optional<String> limit(Finding finding) {
-        Optional<Step> bound =
-                finding.steps().stream().filter(step -> step.code().equals("bound")).findFirst();
+        Optional<Step> bound = finding.steps().stream()
+                .filter(step -> step.code().equals("bound"))
+                .findFirst();
         if (bound.isEmpty() || finding.margin().isEmpty()) {
             return Optional.empty();
         }

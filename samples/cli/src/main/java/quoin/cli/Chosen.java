@@ -42,11 +42,13 @@ final class Chosen {
         List<String> known = shelf.rulebooks().stream()
                 .map(book -> book.id() + " " + book.version())
                 .toList();
-        return Problem.error("no-rulebook", "/choose/rulebook", Args.of("got", wanted).with("known", known));
+        return Problem.error(
+                "no-rulebook", "/choose/rulebook", Args.of("got", wanted).with("known", known));
     }
 
     private static Problem noParts(Choices choose, Shelf shelf) {
         List<String> known = shelf.parts().stream().map(Parts::id).toList();
-        return Problem.error("no-parts", "/choose/parts", Args.of("got", choose.partsId()).with("known", known));
+        return Problem.error(
+                "no-parts", "/choose/parts", Args.of("got", choose.partsId()).with("known", known));
     }
 }

@@ -52,7 +52,8 @@ final class Files {
         List<String> found = new ArrayList<>();
         try (Stream<Path> entries = java.nio.file.Files.list(path.getParent())) {
             entries.map(entry -> entry.getFileName().toString())
-                    .filter(name -> name.endsWith(".json") && !name.equals(path.getFileName().toString()))
+                    .filter(name -> name.endsWith(".json")
+                            && !name.equals(path.getFileName().toString()))
                     .sorted(Comparator.naturalOrder())
                     .map(name -> given == null ? name : given.resolve(name).toString())
                     .forEach(found::add);

@@ -48,8 +48,11 @@ final class JobSheet {
         if (!job.place().isEmpty()) {
             page.text(0, job.place());
         }
-        String rules = "Rules " + assessment.rulebook().id() + " " + assessment.rulebook().version();
-        String parts = job.choose().partsId().isEmpty() ? "" : ", parts " + job.choose().partsId();
+        String rules = "Rules " + assessment.rulebook().id() + " "
+                + assessment.rulebook().version();
+        String parts = job.choose().partsId().isEmpty()
+                ? ""
+                : ", parts " + job.choose().partsId();
         page.text(0, rules + parts + (job.taken().isEmpty() ? "" : ", measured " + job.taken()));
         assessment.probability().ifPresent(p -> page.text(0, "All checks together: " + words.odds(p) + "."));
     }
@@ -90,5 +93,4 @@ final class JobSheet {
     private String say(String key) {
         return words.text(key, Args.NONE);
     }
-
 }

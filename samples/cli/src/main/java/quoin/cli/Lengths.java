@@ -33,6 +33,7 @@ final class Lengths {
         if (dimension == Dimension.LENGTH) {
             return say(base);
         }
-        return words.number(dimension.toAnswer(base), 2) + (dimension == Dimension.RATIO ? "" : " " + dimension.answerUnit());
+        return words.number(dimension.toAnswer(base), 2)
+                + (dimension == Dimension.RATIO ? "" : " " + dimension.answerUnit());
     }
 }

@@ -28,14 +28,18 @@ final class OpeningDrawing {
         page.raw(" ".repeat(LEFT) + wall);
         page.raw(" ".repeat(LEFT) + bar);
         page.raw(between("foot-left", "foot " + length(Corner.FOOT_LEFT, Corner.FOOT_RIGHT), "foot-right"));
-        page.text(2, "Diagonals: head-left to foot-right " + length(Corner.HEAD_LEFT, Corner.FOOT_RIGHT)
-                + ", head-right to foot-left " + length(Corner.HEAD_RIGHT, Corner.FOOT_LEFT) + ".");
+        page.text(
+                2,
+                "Diagonals: head-left to foot-right " + length(Corner.HEAD_LEFT, Corner.FOOT_RIGHT)
+                        + ", head-right to foot-left " + length(Corner.HEAD_RIGHT, Corner.FOOT_LEFT) + ".");
     }
 
     private static String between(String left, String middle, String right) {
         int room = INNER - middle.length();
-        return Page.pad(" ".repeat(LEFT - left.length()) + left, LEFT + 1 + room / 2) + middle
-                + " ".repeat(room - room / 2 + 1) + right;
+        return Page.pad(" ".repeat(LEFT - left.length()) + left, LEFT + 1 + room / 2)
+                + middle
+                + " ".repeat(room - room / 2 + 1)
+                + right;
     }
 
     private String length(Corner from, Corner to) {

@@ -37,8 +37,8 @@ final class OpeningPart {
     }
 
     private void diagonals(Page page) {
-        value("opening.diagonal.difference").ifPresent(v -> page.text(2, "They differ by " + lengths.say(Math.abs(v.value()))
-                + give(v) + "."));
+        value("opening.diagonal.difference")
+                .ifPresent(v -> page.text(2, "They differ by " + lengths.say(Math.abs(v.value())) + give(v) + "."));
     }
 
     private void corners(Page page) {
@@ -70,8 +70,11 @@ final class OpeningPart {
         if (width.isEmpty() || length.isEmpty()) {
             return;
         }
-        page.text(2, "The largest true rectangle that goes in, level with the head: "
-                + lengths.say(width.get().value()) + " by " + lengths.say(length.get().value()) + ".");
+        page.text(
+                2,
+                "The largest true rectangle that goes in, level with the head: "
+                        + lengths.say(width.get().value()) + " by "
+                        + lengths.say(length.get().value()) + ".");
         Optional<Estimate> ruleWidth = value("fit.rule.width");
         Optional<Estimate> ruleLength = value("fit.rule.length");
         if (ruleWidth.isPresent() && ruleLength.isPresent()) {
@@ -79,8 +82,11 @@ final class OpeningPart {
                     ruleWidth.get().value() - width.get().value(),
                     ruleLength.get().value() - length.get().value());
             String warning = more >= 1 ? ": up to " + lengths.say(more) + " more than goes in." : ".";
-            page.text(2, "The least reading each way would say " + lengths.say(ruleWidth.get().value()) + " by "
-                    + lengths.say(ruleLength.get().value()) + warning);
+            page.text(
+                    2,
+                    "The least reading each way would say "
+                            + lengths.say(ruleWidth.get().value()) + " by "
+                            + lengths.say(ruleLength.get().value()) + warning);
         }
     }
 

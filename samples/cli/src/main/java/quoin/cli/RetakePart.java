@@ -87,8 +87,8 @@ final class RetakePart {
         assessment.adjustment().readings().stream()
                 .filter(reading -> reading.detectable() > 0 && !reading.of().startsWith("angle@"))
                 .max(Comparator.comparingDouble(reading -> reading.detectable()))
-                .ifPresent(reading -> page.blank()
-                        .text(2, capital(words.unseen(reading.name(), reading.detectable())) + "."));
+                .ifPresent(reading ->
+                        page.blank().text(2, capital(words.unseen(reading.name(), reading.detectable())) + "."));
     }
 
     private static String capital(String text) {
