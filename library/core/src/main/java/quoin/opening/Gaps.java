@@ -64,7 +64,7 @@ public final class Gaps {
             push[i][1] = own[2] + own[3];
         }
         double[] start = {0, 0};
-        double[] place = balance(gaps, push, start, w.value(), l.value());
+        double[] place = balance(gaps, start, w.value(), l.value());
         List<Uncertain> values = new ArrayList<>();
         for (SideGap gap : gaps) {
             values.add(around(gap, place, w, l));
@@ -86,7 +86,7 @@ public final class Gaps {
     }
 
     /** Moves the frame until left and right least gaps are equal, and head and foot least gaps. */
-    private static double[] balance(List<SideGap> gaps, double[][] push, double[] start, double w, double l) {
+    private static double[] balance(List<SideGap> gaps, double[] start, double w, double l) {
         double[] place = start.clone();
         for (int round = 0; round < 100; round++) {
             double[] z = {place[0], place[0] + w, place[1], place[1] + l};
@@ -156,6 +156,7 @@ public final class Gaps {
     }
 
     /** Weights of two or three gaps whose pushes cancel. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
     private record Combination(int[] of, double[] weight) {}
 
     private List<Combination> combinations() {
