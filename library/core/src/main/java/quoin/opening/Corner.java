@@ -23,7 +23,22 @@ public enum Corner {
 
     /** {@return the corner at the other end of the diagonal} */
     public Corner opposite() {
-        return values()[(ordinal() + 2) % 4];
+        return next().next();
+    }
+
+    /** The corner after this one, in order round the opening. */
+    Corner next() {
+        return switch (this) {
+            case HEAD_LEFT -> HEAD_RIGHT;
+            case HEAD_RIGHT -> FOOT_RIGHT;
+            case FOOT_RIGHT -> FOOT_LEFT;
+            case FOOT_LEFT -> HEAD_LEFT;
+        };
+    }
+
+    /** The corner before this one. */
+    Corner previous() {
+        return opposite().next();
     }
 
     /** {@return whether it is at the head} */

@@ -34,6 +34,7 @@ final class LargestRectangle {
      * @param z left x, right x, head y, foot y
      * @param follow the change of each of z for a change of each gap
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Solution(double[] z, double[][] follow) {}
 
     /** The largest rectangle, or null where not even a small one goes in. */

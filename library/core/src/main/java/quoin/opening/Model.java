@@ -216,10 +216,9 @@ final class Model {
 
     /** The angle inside a corner, between its two chords. */
     double angle(Corner corner, double[] unknown, double[] row) {
-        Corner[] all = Corner.values();
         Point at = corner(corner, unknown);
-        Point before = corner(all[(corner.ordinal() + 3) % 4], unknown);
-        Point after = corner(all[(corner.ordinal() + 1) % 4], unknown);
+        Point before = corner(corner.previous(), unknown);
+        Point after = corner(corner.next(), unknown);
         double px = after.x - at.x;
         double py = after.y - at.y;
         double qx = before.x - at.x;

@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param reachMm how far it reaches into the room, in mm; NaN where not stated
  * @param mustWork when it must be free: {@code open}, {@code closed} or {@code both}
  */
+@SuppressWarnings("InvalidParam") // the value "open" is no misspelt parameter
 public record Moving(String name, Side hinge, String opens, double swingRad, double reachMm, String mustWork) {
     /** Checks that nothing is missing. */
     public Moving {

@@ -199,10 +199,9 @@ public final class OpeningFigures {
      * @source standard: plane geometry
      */
     public static Uncertain cornerAngle(Opening opening, Corner corner) {
-        Corner[] all = Corner.values();
         Outline.Vertex at = opening.front().corner(corner);
-        Outline.Vertex after = opening.front().corner(all[(corner.ordinal() + 1) % 4]);
-        Outline.Vertex before = opening.front().corner(all[(corner.ordinal() + 3) % 4]);
+        Outline.Vertex after = opening.front().corner(corner.next());
+        Outline.Vertex before = opening.front().corner(corner.previous());
         Uncertain px = after.x().minus(at.x());
         Uncertain py = after.y().minus(at.y());
         Uncertain qx = before.x().minus(at.x());

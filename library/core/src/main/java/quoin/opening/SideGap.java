@@ -18,6 +18,7 @@ import quoin.measure.Uncertain;
  * @param slope the slope of the side with its doubt, with the sign it has in the push
  * @param slopeOf which of z it multiplies; -1 for none
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record SideGap(
         String name, Side side, boolean atCorner, double[] push, Uncertain constant, Uncertain slope, int slopeOf) {
     private static final int X0 = 0;
