@@ -29,6 +29,12 @@ final class Numbers {
         return halves(StrictMath.ceil(value * 2 - 1e-9));
     }
 
+    /** Down to a tenth, so that who keeps to it is good enough; below a tenth as it is. */
+    static String tenthDown(double value) {
+        double tenths = StrictMath.floor(value * 10 + 1e-9);
+        return tenths < 1 ? plain(value) : rounded(tenths / 10, 1);
+    }
+
     private static String halves(double count) {
         long whole = (long) StrictMath.floor(count / 2);
         boolean half = count - 2.0 * whole >= 0.5;

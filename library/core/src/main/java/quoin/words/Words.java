@@ -108,7 +108,8 @@ public final class Words {
      * @return the sentence, without its place
      */
     public String of(Problem problem) {
-        return text("problem." + problem.code(), withPlace(problem.args(), "pointer", problem.pointer()));
+        String place = problem.pointer().isEmpty() ? text("place.document", Args.NONE) : problem.pointer();
+        return Lines.clean(text("problem." + problem.code(), withPlace(problem.args(), "pointer", place)));
     }
 
     /**
@@ -119,8 +120,9 @@ public final class Words {
      * @return the line, without an end of line
      */
     public String line(String file, Problem problem) {
-        String warning = problem.severity() == Problem.Severity.WARNING ? text("problem-is-warning", Args.NONE) : "";
-        return file + ":" + problem.line() + ":" + problem.column() + ": " + warning + of(problem);
+        String warning =
+                problem.severity() == Problem.Severity.WARNING ? text("problem-is-warning", Args.NONE) + " " : "";
+        return Lines.clean(file) + ":" + problem.line() + ":" + problem.column() + ": " + warning + of(problem);
     }
 
     /**
@@ -131,8 +133,13 @@ public final class Words {
      */
     public String of(Step step) {
         String key = "step." + step.code();
-        String variant = step.args().get("mode").map(mode -> key + "." + mode).orElse(key);
-        return text(has(variant) ? variant : key, readable(step.args()));
+        for (String name : List.of("mode", "fact")) {
+            String variant = key + "." + step.args().get(name).orElse("");
+            if (has(variant)) {
+                return text(variant, readable(step.args()));
+            }
+        }
+        return text(key, readable(step.args()));
     }
 
     /** Figures by their names, places in words, and no "once". */
@@ -155,9 +162,20 @@ public final class Words {
     private String readable(String name, String text) {
         return switch (name) {
             case "figure", "by" -> figure(text);
-            case "of", "reading" -> place(text);
+            case "of", "reading", "what" -> has("survey." + text) ? text("survey." + text, Args.NONE) : place(text);
+            case "clause" -> clause(text);
             default -> text;
         };
+    }
+
+    /**
+     * The name of a check in words.
+     *
+     * @param id the clause of a finding
+     * @return the words; the id itself where it is a clause of a rulebook
+     */
+    public String clause(String id) {
+        return has("clause." + id) ? text("clause." + id, Args.NONE) : id;
     }
 
     /**
@@ -211,8 +229,9 @@ public final class Words {
                 Args.of("places", retake.readings().stream().map(this::place).toList());
         args = retake.by().isEmpty() ? args : args.with("by", retake.by());
         args = retake.times() == 1 ? args : args.with("times", (double) retake.times());
-        if (Double.isFinite(retake.u()) && retake.u() > 0) {
-            args = args.with("within", Numbers.halfUp(2 * retake.u()));
+        boolean lengths = retake.readings().stream().noneMatch(of -> of.startsWith("angle@"));
+        if (lengths && Double.isFinite(retake.u()) && retake.u() > 0) {
+            args = args.with("within", Numbers.tenthDown(2 * retake.u()));
         }
         String sentence = text("retake", args);
         return retake.settles() >= 0 && retake.settles() <= 1

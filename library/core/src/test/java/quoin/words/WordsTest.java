@@ -107,7 +107,7 @@ class WordsTest {
     @Test
     void aRetakeNamesPlaceInstrumentTimesAndDoubt() {
         assertThat(WORDS.of(new Retake(List.of("diagonal@head-left"), "tape", 2, 0.4, 0.812)))
-                .isEqualTo("diagonal from head-left to foot-right, with the tape, 2 times afresh, each good to 1 mm:"
+                .isEqualTo("diagonal from head-left to foot-right, with the tape, 2 times afresh, good to 0.8 mm:"
                         + " 81 in 100 that this settles it");
         assertThat(WORDS.of(new Retake(List.of("width@head"), "", 1, Double.NaN, Double.NaN)))
                 .isEqualTo("width at the head");

@@ -34,7 +34,7 @@ final class ChecksPart {
         List<String> plain = new ArrayList<>();
         for (Finding finding : findings) {
             if (finding.verdict() == Verdict.PASS && finding.odds().isEmpty()) {
-                plain.add(finding.clause());
+                plain.add(words.clause(finding.clause()));
             } else {
                 finding(page, finding);
             }
@@ -60,7 +60,7 @@ final class ChecksPart {
     private String title(Finding finding) {
         String clause = finding.clause();
         if (finding.figure().isEmpty()) {
-            return clause;
+            return words.clause(clause);
         }
         FigureValue figure = assessment.figures().get(finding.figure());
         StringBuilder title = new StringBuilder(clause).append(": ").append(words.figure(finding.figure()));

@@ -8,6 +8,7 @@ import quoin.words.Words;
 /** Amounts on the sheet: lengths in the job's own unit, one decimal of a millimetre or sixteenths of an inch. */
 final class Lengths {
     private static final int SIXTEENTHS = 16;
+    private static final double SIXTEENTH = 25.4 / SIXTEENTHS;
 
     private final boolean inches;
     private final Words words;
@@ -19,13 +20,20 @@ final class Lengths {
 
     /** An adjusted length. */
     String say(double mm) {
-        return inches ? LengthText.inches(mm, SIXTEENTHS, Locale.ROOT) : LengthText.millimetres(mm, 1, Locale.ROOT);
+        return inches ? LengthText.inches(mm, SIXTEENTHS) : LengthText.millimetres(mm, 1, Locale.ROOT);
+    }
+
+    /** An expanded doubt, rounded up. */
+    String give(double u) {
+        return inches
+                ? LengthText.inches(StrictMath.ceil(2 * u / SIXTEENTH - 1e-9) * SIXTEENTH, SIXTEENTHS)
+                : words.giveOrTake(u) + " mm";
     }
 
     /** A decided size: exactly, in mm, and in inches where the job was measured so. */
     String size(double mm) {
         String exact = words.number(mm) + " mm";
-        return inches ? exact + " (" + LengthText.inches(mm, SIXTEENTHS, Locale.ROOT) + ")" : exact;
+        return inches ? exact + " (" + LengthText.inches(mm, SIXTEENTHS) + ")" : exact;
     }
 
     /** An amount of any kind, in the unit of answers. */

@@ -1,6 +1,7 @@
 package quoin.cli;
 
 import java.util.Map;
+import quoin.job.Shape;
 import quoin.opening.Corner;
 
 /** The opening as it was measured, in signs: corners, sides and diagonals with their lengths. */
@@ -8,10 +9,10 @@ final class OpeningDrawing {
     private static final int INNER = 34;
     private static final int LEFT = 20;
 
-    private final Map<Corner, double[]> corners;
+    private final Map<Corner, Shape.Point> corners;
     private final Lengths lengths;
 
-    OpeningDrawing(Map<Corner, double[]> corners, Lengths lengths) {
+    OpeningDrawing(Map<Corner, Shape.Point> corners, Lengths lengths) {
         this.corners = corners;
         this.lengths = lengths;
     }
@@ -43,8 +44,8 @@ final class OpeningDrawing {
     }
 
     private String length(Corner from, Corner to) {
-        double[] a = corners.get(from);
-        double[] b = corners.get(to);
-        return a == null || b == null ? "?" : lengths.say(StrictMath.hypot(b[0] - a[0], b[1] - a[1]));
+        Shape.Point a = corners.get(from);
+        Shape.Point b = corners.get(to);
+        return a == null || b == null ? "?" : lengths.say(StrictMath.hypot(b.x() - a.x(), b.y() - a.y()));
     }
 }

@@ -1,8 +1,10 @@
 package quoin.cli;
 
+import java.util.Map;
 import java.util.Optional;
 import quoin.job.Assessment;
 import quoin.job.FigureValue;
+import quoin.job.Shape;
 import quoin.measure.Estimate;
 import quoin.measure.Uncertain;
 import quoin.opening.Corner;
@@ -52,16 +54,16 @@ final class OpeningPart {
     }
 
     private double leg(Corner corner) {
-        var corners = assessment.shape().orElseThrow().corners();
+        Map<Corner, Shape.Point> corners = assessment.shape().orElseThrow().corners();
         Corner other = switch (corner) {
             case HEAD_LEFT -> Corner.FOOT_LEFT;
             case HEAD_RIGHT -> Corner.FOOT_RIGHT;
             case FOOT_RIGHT -> Corner.HEAD_RIGHT;
             case FOOT_LEFT -> Corner.HEAD_LEFT;
         };
-        double[] a = corners.get(corner);
-        double[] b = corners.get(other);
-        return a == null || b == null ? 0 : StrictMath.hypot(b[0] - a[0], b[1] - a[1]);
+        Shape.Point a = corners.get(corner);
+        Shape.Point b = corners.get(other);
+        return a == null || b == null ? 0 : StrictMath.hypot(b.x() - a.x(), b.y() - a.y());
     }
 
     private void largest(Page page) {
@@ -111,7 +113,7 @@ final class OpeningPart {
 
     private String give(Estimate estimate) {
         return estimate instanceof Uncertain uncertain
-                ? ", give or take " + words.giveOrTake(uncertain.standardUncertainty()) + " mm"
+                ? ", give or take " + lengths.give(uncertain.standardUncertainty())
                 : "";
     }
 }

@@ -3,6 +3,7 @@ package quoin.cli;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import quoin.job.Assessment;
@@ -60,27 +61,26 @@ final class RetakePart {
         Set<String> said = new LinkedHashSet<>();
         for (Finding finding : assessment.findings()) {
             for (Retake retake : asks(finding) ? finding.retakes() : List.<Retake>of()) {
-                String line = words.of(retake) + " (" + finding.clause() + ").";
+                String line = words.of(retake) + " (" + words.clause(finding.clause()) + ").";
                 if (said.add(line)) {
                     page.hanging("  - ", line);
+                    another(retake)
+                            .ifPresent(by -> page.text(4, words.text("retake.other-instrument", Args.of("by", by))));
                 }
-                other(retake).ifPresent(tool -> said.add("tool " + tool));
             }
         }
-        said.stream()
-                .filter(line -> line.startsWith("tool "))
-                .forEach(line -> page.text(
-                        4, words.text("retake.other-instrument", Args.of("by", line.substring("tool ".length())))));
     }
 
-    /** The instrument asked for, where it is another than the one that took the reading. */
-    private Optional<String> other(Retake retake) {
+    /** The one instrument that took all of these, where how well they are read would decide but not by which. */
+    private Optional<String> another(Retake retake) {
+        Set<String> instruments = new LinkedHashSet<>();
         for (Reading reading : assessment.job().opening().readings()) {
-            if (retake.readings().contains(reading.name()) && !reading.by().id().equals(retake.by())) {
-                return Optional.of(retake.by()).filter(by -> !by.isEmpty());
+            if (retake.readings().contains(reading.name())) {
+                instruments.add(reading.by().id());
             }
         }
-        return Optional.empty();
+        boolean other = retake.by().isEmpty() && Double.isFinite(retake.u()) && instruments.size() == 1;
+        return other ? instruments.stream().findFirst() : Optional.empty();
     }
 
     private void unseen(Page page) {
@@ -92,6 +92,6 @@ final class RetakePart {
     }
 
     private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -1,0 +1,99 @@
+package quoin.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import quoin.clearance.SiteFacts;
+
+/**
+ * Every code that the sources of the library can put into an answer has a sentence. The codes are found in the sources:
+ * the first text given to what makes a step, a caution or a problem.
+ */
+class CompletenessTest {
+    private static final Words WORDS = Words.in(Locale.ENGLISH);
+    private static final List<Path> SOURCES =
+            List.of(Path.of("src/main/java"), Path.of("..", "json", "src", "main", "java"));
+
+    private static final String CODE = "\\(\\s*\"([a-z0-9][a-z0-9.-]*)\"";
+    private static final Pattern STEP = Pattern.compile("(?:Step\\.of|new Step)" + CODE);
+    private static final Pattern CAUTION = Pattern.compile("(?:Caution\\.of|new Caution)" + CODE);
+    private static final Pattern PROBLEM =
+            Pattern.compile("(?:Problem\\.(?:error|warning)|new Problem|\\bproblem|\\berror|\\bwarning)" + CODE);
+
+    private final String sources = readSources();
+
+    @Test
+    void everyStepHasWords() {
+        assertThat(without("step.", STEP)).isEmpty();
+        assertThat(codes(STEP)).as("the scan must find something").contains("bound", "band", "no-size-fits");
+    }
+
+    @Test
+    void everyCautionHasWords() {
+        assertThat(without("caution.", CAUTION)).isEmpty();
+    }
+
+    @Test
+    void everyProblemHasWords() {
+        assertThat(without("problem.", PROBLEM)).isEmpty();
+    }
+
+    @Test
+    void everySiteFactHasWords() {
+        for (String fact : SiteFacts.ANSWERS.keySet()) {
+            assertThat(WORDS.has("step.site-fact." + fact)).as(fact).isTrue();
+            assertThat(WORDS.has("clause.site." + fact)).as(fact).isTrue();
+        }
+    }
+
+    private Set<String> without(String kind, Pattern pattern) {
+        Set<String> missing = codes(pattern);
+        missing.removeIf(code -> WORDS.has(kind + code));
+        return missing;
+    }
+
+    private Set<String> codes(Pattern pattern) {
+        Set<String> codes = new TreeSet<>();
+        Matcher matcher = pattern.matcher(sources);
+        while (matcher.find()) {
+            codes.add(matcher.group(1));
+        }
+        return codes;
+    }
+
+    private static String readSources() {
+        StringBuilder all = new StringBuilder();
+        for (Path root : SOURCES) {
+            if (!Files.isDirectory(root)) {
+                continue;
+            }
+            try (Stream<Path> files = Files.walk(root)) {
+                files.filter(file -> file.toString().endsWith(".java"))
+                        .sorted()
+                        .forEach(file -> all.append(read(file)));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return all.toString();
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
