@@ -120,7 +120,8 @@ public record Declared(double value, Dimension dimension, Basis basis, Source so
      */
     Declared require(String name, Dimension expected) {
         if (dimension != expected) {
-            throw new IllegalArgumentException(name + " must be of the kind " + expected.label() + ", got " + dimension.label());
+            throw new IllegalArgumentException(
+                    name + " must be of the kind " + expected.label() + ", got " + dimension.label());
         }
         return this;
     }

@@ -7,7 +7,8 @@ final class PartsText {
     private PartsText() {}
 
     static CanonicalText of(Parts parts) {
-        CanonicalText text = CanonicalText.of("quoin-parts/1").text("id", parts.id()).text("version", parts.version());
+        CanonicalText text =
+                CanonicalText.of("quoin-parts/1").text("id", parts.id()).text("version", parts.version());
         new TreeMap<>(parts.fabrics()).values().forEach(fabric -> fabric(text, fabric));
         new TreeMap<>(parts.drives()).values().forEach(drive -> drive(text, drive));
         new TreeMap<>(parts.profiles()).values().forEach(profile -> profile(text, profile));

@@ -59,7 +59,9 @@ final class BoundLint {
     private void cross(BoundClause clause, String at) {
         Optional<Amount> least = fixed(clause.atLeast());
         Optional<Amount> most = fixed(clause.atMost());
-        if (least.isPresent() && most.isPresent() && least.get().value() > most.get().value()) {
+        if (least.isPresent()
+                && most.isPresent()
+                && least.get().value() > most.get().value()) {
             Args args = Args.of("atLeast", least.get().toAnswer())
                     .with("atMost", most.get().toAnswer())
                     .with("unit", most.get().dimension().answerUnit());

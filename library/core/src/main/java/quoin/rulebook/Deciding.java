@@ -196,9 +196,7 @@ final class Deciding {
         if (rounding instanceof Rounding.Step step) {
             return toStep(step, value, dimension);
         }
-        return rounding instanceof Rounding.DownTo downTo
-                ? downTo(downTo, value, dimension)
-                : found(value, dimension);
+        return rounding instanceof Rounding.DownTo downTo ? downTo(downTo, value, dimension) : found(value, dimension);
     }
 
     private Outcome toStep(Rounding.Step rounding, double value, Dimension dimension) {

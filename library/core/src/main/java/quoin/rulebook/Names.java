@@ -88,7 +88,8 @@ final class Names {
 
     private List<String> nearest(String name) {
         int far = StrictMath.max(2, name.length() / 3);
-        return Stream.concat(sizes.keySet().stream(), catalogue.figures().stream().map(Figure::id))
+        return Stream.concat(
+                        sizes.keySet().stream(), catalogue.figures().stream().map(Figure::id))
                 .distinct()
                 .filter(known -> StrictMath.abs(known.length() - name.length()) <= far)
                 .filter(known -> distance(name, known) <= far)

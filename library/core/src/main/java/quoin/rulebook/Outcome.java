@@ -20,12 +20,11 @@ sealed interface Outcome {
     record Lost(Cause cause, Step why) implements Outcome {
         /** The finding that says so, for a size: what ends in no size that fits fails. */
         Finding ofSize(String clause) {
-            Finding finding =
-                    switch (cause) {
-                        case NO_SIZE_FITS -> Finding.fail(clause);
-                        case NOT_DETERMINED -> Finding.undecided(clause, Reason.NOT_DETERMINED);
-                        case NOT_VERIFIED -> Finding.undecided(clause, Reason.NOT_VERIFIED);
-                    };
+            Finding finding = switch (cause) {
+                case NO_SIZE_FITS -> Finding.fail(clause);
+                case NOT_DETERMINED -> Finding.undecided(clause, Reason.NOT_DETERMINED);
+                case NOT_VERIFIED -> Finding.undecided(clause, Reason.NOT_VERIFIED);
+            };
             Finding explained = finding.plusStep(why);
             return cause == Cause.NO_SIZE_FITS
                     ? explained.plusStep(Step.of("no-size-fits", Args.of("size", clause)))

@@ -65,8 +65,7 @@ final class QuotaLint {
         }
         Dimension edge = banded.bands().get(0).upTo().dimension();
         Dimension edges = names.dimension(banded.by()).orElse(edge);
-        Dimension amounts =
-                kind.orElse(banded.bands().get(0).amount().dimension());
+        Dimension amounts = kind.orElse(banded.bands().get(0).amount().dimension());
         for (int i = 0; i < banded.bands().size(); i++) {
             Quota.Band band = banded.bands().get(i);
             String pointer = at + "/" + i + "/upTo";
@@ -99,8 +98,8 @@ final class QuotaLint {
         if (by.amounts().isEmpty()) {
             report.error("choice-not-covered", at + "/amounts", args.with("missing", List.of()));
         }
-        Optional<Dimension> first =
-                kind.or(() -> by.amounts().values().stream().map(Amount::dimension).findFirst());
+        Optional<Dimension> first = kind.or(
+                () -> by.amounts().values().stream().map(Amount::dimension).findFirst());
         by.amounts().forEach((part, amount) -> amount(amount, at + "/amounts" + Report.step(part), first, check));
         covered(by, at, args);
     }

@@ -87,8 +87,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withFrame(FrameRule rule) {
-        return new Rulebook(
-                id, version, effective, title, decide, rule, sizes, bounds, survey, fixings, siteAsks);
+        return new Rulebook(id, version, effective, title, decide, rule, sizes, bounds, survey, fixings, siteAsks);
     }
 
     /**
@@ -98,8 +97,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withSizes(List<SizeClause> clauses) {
-        return new Rulebook(
-                id, version, effective, title, decide, frame, clauses, bounds, survey, fixings, siteAsks);
+        return new Rulebook(id, version, effective, title, decide, frame, clauses, bounds, survey, fixings, siteAsks);
     }
 
     /**
@@ -109,8 +107,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withBounds(List<BoundClause> clauses) {
-        return new Rulebook(
-                id, version, effective, title, decide, frame, sizes, clauses, survey, fixings, siteAsks);
+        return new Rulebook(id, version, effective, title, decide, frame, sizes, clauses, survey, fixings, siteAsks);
     }
 
     /**
@@ -120,8 +117,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withSurvey(SurveyRule rule) {
-        return new Rulebook(
-                id, version, effective, title, decide, frame, sizes, bounds, rule, fixings, siteAsks);
+        return new Rulebook(id, version, effective, title, decide, frame, sizes, bounds, rule, fixings, siteAsks);
     }
 
     /**

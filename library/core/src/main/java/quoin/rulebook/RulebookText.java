@@ -22,12 +22,8 @@ final class RulebookText {
                 .text("title", rulebook.title());
         writer.decide(rulebook.decide());
         writer.frame(rulebook.frame());
-        rulebook.sizes().stream()
-                .sorted(Comparator.comparing(SizeClause::id))
-                .forEach(writer::size);
-        rulebook.bounds().stream()
-                .sorted(Comparator.comparing(BoundClause::id))
-                .forEach(writer::bound);
+        rulebook.sizes().stream().sorted(Comparator.comparing(SizeClause::id)).forEach(writer::size);
+        rulebook.bounds().stream().sorted(Comparator.comparing(BoundClause::id)).forEach(writer::bound);
         rulebook.survey().needs().stream().sorted().forEach(need -> writer.text.text("needs", need));
         rulebook.fixings().ifPresent(writer::fixings);
         rulebook.siteAsks().ifPresent(writer::siteAsks);

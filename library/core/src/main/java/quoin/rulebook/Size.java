@@ -41,8 +41,6 @@ public record Size(String id, double value, Dimension dimension, double within, 
      * @return the made size, in base units
      */
     public Uncertain asUncertain() {
-        return within > 0
-                ? Uncertain.of(value, Influence.rectangular("cut/" + id, within))
-                : Uncertain.exact(value);
+        return within > 0 ? Uncertain.of(value, Influence.rectangular("cut/" + id, within)) : Uncertain.exact(value);
     }
 }

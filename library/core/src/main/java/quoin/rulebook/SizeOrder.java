@@ -66,7 +66,8 @@ final class SizeOrder {
         Map<String, Integer> waiting = new LinkedHashMap<>();
         Deque<String> free = new ArrayDeque<>();
         waitsFor.forEach((id, names) -> {
-            int count = (int) names.stream().filter(name -> !gone.contains(name)).count();
+            int count =
+                    (int) names.stream().filter(name -> !gone.contains(name)).count();
             waiting.put(id, count);
             if (count == 0 && !gone.contains(id)) {
                 free.add(id);

@@ -28,8 +28,7 @@ public final class Sizing {
     private final Map<String, Size> decided = new LinkedHashMap<>();
     private final Map<String, Finding> refused = new LinkedHashMap<>();
 
-    private Sizing(
-            Catalogue catalogue, FigureSource survey, Map<String, String> choices, Map<String, Amount> ordered) {
+    private Sizing(Catalogue catalogue, FigureSource survey, Map<String, String> choices, Map<String, Amount> ordered) {
         this.catalogue = catalogue;
         this.survey = survey;
         this.choices = choices;

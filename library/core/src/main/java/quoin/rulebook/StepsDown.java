@@ -54,7 +54,8 @@ final class StepsDown {
         for (int i = 1; i < bands.size(); i++) {
             Amount edge = bands.get(i - 1).upTo();
             dimensions.put(banded.by(), edge.dimension());
-            double jump = bands.get(i).amount().value() - bands.get(i - 1).amount().value();
+            double jump =
+                    bands.get(i).amount().value() - bands.get(i - 1).amount().value();
             edges.merge(edge.value(), sign * jump, Double::sum);
         }
     }
