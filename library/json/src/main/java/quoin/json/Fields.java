@@ -1,0 +1,337 @@
+package quoin.json;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import quoin.judge.Args;
+import quoin.judge.Problem;
+import quoin.measure.Amount;
+import quoin.measure.AmountText;
+import quoin.measure.Dimension;
+import quoin.measure.UnitTable;
+
+/**
+ * Takes the fields of one object, one after the other, and reports each that is wrong; {@link #end()} reports those that
+ * nobody took. Not safe for use by many threads.
+ */
+final class Fields {
+    private static final int LONGEST_ID = 64;
+
+    private final Node node;
+    private final Report report;
+    private final TreeSet<String> taken = new TreeSet<>();
+
+    Fields(Node node, Report report) {
+        this.node = node;
+        this.report = report;
+        if (node.kind() != Node.Kind.OBJECT) {
+            report.error("wrong-type", node, node.shown(), "an object");
+        }
+    }
+
+    Node node() {
+        return node;
+    }
+
+    Report report() {
+        return report;
+    }
+
+    /** Reports every field that was not asked for, with the nearest name that is known. */
+    void end() {
+        node.fields().forEach((name, field) -> {
+            if (!taken.contains(name)) {
+                report.add(Problem.error(
+                                "unknown-field",
+                                node.pointerTo(name),
+                                Args.of("field", name)
+                                        .with("got", name)
+                                        .with("right", String.join(", ", nearest(name))))
+                        .at(field.line(), field.column()));
+            }
+        });
+    }
+
+    private List<String> nearest(String name) {
+        List<String> close = new ArrayList<>();
+        for (String known : taken) {
+            if (distance(known, name) <= Math.max(1, name.length() / 3)) {
+                close.add(known);
+            }
+        }
+        return close.isEmpty() ? List.copyOf(taken) : close;
+    }
+
+    /** Levenshtein's distance. */
+    private static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int next = Math.min(
+                        Math.min(row[j], row[j - 1]) + 1, diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1));
+                diagonal = row[j];
+                row[j] = next;
+            }
+        }
+        return row[b.length()];
+    }
+
+    Optional<Node> find(String name) {
+        taken.add(name);
+        Node.Field field = node.fields().get(name);
+        return field == null ? Optional.empty() : Optional.of(field.value());
+    }
+
+    Optional<Node> require(String name, String right) {
+        Optional<Node> found = find(name);
+        if (found.isEmpty() && node.kind() == Node.Kind.OBJECT) {
+            report.add(Problem.error(
+                            "missing-field",
+                            node.pointerTo(name),
+                            Args.of("field", name).with("right", right))
+                    .at(node.line(), node.column()));
+        }
+        return found;
+    }
+
+    private boolean is(Node value, Node.Kind kind, String right) {
+        if (value.kind() != kind) {
+            report.error("wrong-type", value, value.shown(), right);
+            return false;
+        }
+        return true;
+    }
+
+    /** A text, or what stands for a missing one. */
+    String text(String name, String otherwise) {
+        return find(name).map(value -> text(value, otherwise)).orElse(otherwise);
+    }
+
+    String text(Node value, String otherwise) {
+        return is(value, Node.Kind.TEXT, "a text") ? value.text() : otherwise;
+    }
+
+    void format(String format) {
+        require("format", format).ifPresent(value -> {
+            if (is(value, Node.Kind.TEXT, format) && !value.text().equals(format)) {
+                report.error("wrong-format", value, value.text(), format);
+            }
+        });
+    }
+
+    String id(String name) {
+        return require(name, "an id such as reading-room-2").map(this::id).orElse("");
+    }
+
+    String optionalId(String name) {
+        return find(name).map(this::id).orElse("");
+    }
+
+    private String id(Node value) {
+        return is(value, Node.Kind.TEXT, "an id") ? id(value.text(), value) : "";
+    }
+
+    /** An id, wherever it stands. */
+    String id(String text, Node place) {
+        boolean ok = !text.isEmpty() && text.length() <= LONGEST_ID && isFirst(text.charAt(0));
+        for (int i = 1; i < text.length() && ok; i++) {
+            char c = text.charAt(i);
+            ok = isFirst(c) || c == '.' || c == '-';
+        }
+        if (!ok) {
+            report.error(
+                    "bad-id", place, text, "a small letter or digit, then small letters, digits, points, dashes (64 at most)");
+            return "";
+        }
+        return text;
+    }
+
+    private static boolean isFirst(char c) {
+        return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+    }
+
+    boolean flag(String name) {
+        return find(name)
+                .map(value -> {
+                    boolean known = value.kind() == Node.Kind.TRUE || value.kind() == Node.Kind.FALSE;
+                    if (!known) {
+                        report.error("wrong-type", value, value.shown(), "true or false");
+                    }
+                    return value.kind() == Node.Kind.TRUE;
+                })
+                .orElse(false);
+    }
+
+    /** One of a closed list of texts. */
+    String oneOf(String name, List<String> allowed, String otherwise) {
+        return find(name).map(value -> oneOf(value, allowed, otherwise)).orElse(otherwise);
+    }
+
+    String oneOf(Node value, List<String> allowed, String otherwise) {
+        if (!is(value, Node.Kind.TEXT, String.join(", ", allowed))) {
+            return otherwise;
+        }
+        if (!allowed.contains(value.text())) {
+            report.error("unknown-value", value, value.text(), String.join(", ", allowed));
+            return otherwise;
+        }
+        return value.text();
+    }
+
+    /** A plain number within limits; NaN where it is missing or wrong. */
+    double number(String name, double least, double most) {
+        return find(name).map(value -> number(value, least, most)).orElse(Double.NaN);
+    }
+
+    double number(Node value, double least, double most) {
+        if (!is(value, Node.Kind.NUMBER, "a number")) {
+            return Double.NaN;
+        }
+        double number = Double.parseDouble(value.text());
+        if (!(number >= least && number <= most)) {
+            report.error("out-of-range", value, value.text(), plain(least) + " to " + plain(most));
+            return Double.NaN;
+        }
+        return number;
+    }
+
+    static String plain(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e15
+                ? Long.toString((long) value)
+                : Double.toString(value);
+    }
+
+    /** A text with a unit of that kind. */
+    Optional<Amount> amount(String name, Dimension dimension) {
+        return find(name).flatMap(value -> amount(value, dimension, ""));
+    }
+
+    /** A text with a unit; or, where units are given, a bare number in them. */
+    Optional<Amount> amount(Node value, Dimension dimension, String units) {
+        if (value.kind() == Node.Kind.NUMBER && !units.isEmpty()) {
+            return bare(value, dimension, units);
+        }
+        if (value.kind() == Node.Kind.NUMBER) {
+            report.error("missing-unit", value, value.text(), "\"" + value.text() + " " + example(dimension) + "\"");
+            return Optional.empty();
+        }
+        if (!is(value, Node.Kind.TEXT, "a text with a unit, such as \"" + sample(dimension) + "\"")) {
+            return Optional.empty();
+        }
+        return parsed(value, dimension);
+    }
+
+    private Optional<Amount> bare(Node value, Dimension dimension, String units) {
+        String unit = dimension == Dimension.LENGTH ? units : example(dimension);
+        Optional<UnitTable.Entry> entry = UnitTable.find(unit);
+        double number = Double.parseDouble(value.text());
+        if (entry.isEmpty() || !Double.isFinite(number)) {
+            report.error("not-a-number", value, value.text(), sample(dimension));
+            return Optional.empty();
+        }
+        return Optional.of(new Amount(entry.get().toBase(number), dimension));
+    }
+
+    private Optional<Amount> parsed(Node value, Dimension dimension) {
+        try {
+            Amount amount = AmountText.parse(value.text());
+            if (amount.dimension() != dimension) {
+                report.error("wrong-dimension", value, value.text(), sample(dimension));
+                return Optional.empty();
+            }
+            return Optional.of(amount);
+        } catch (IllegalArgumentException e) {
+            String right = "\"" + sample(dimension) + "\"";
+            boolean digits = !value.text().isEmpty() && Character.isDigit(value.text().charAt(value.text().length() - 1));
+            report.error(digits ? "missing-unit" : isNumberFirst(value.text()) ? "wrong-unit" : "not-a-number", value,
+                    value.shown(), right);
+            return Optional.empty();
+        }
+    }
+
+    private static boolean isNumberFirst(String text) {
+        return !text.isEmpty() && (Character.isDigit(text.charAt(0)) || text.charAt(0) == '-' || text.charAt(0) == '.');
+    }
+
+    static String example(Dimension dimension) {
+        return dimension.answerUnit();
+    }
+
+    static String sample(Dimension dimension) {
+        return switch (dimension) {
+            case LENGTH -> "1503 mm";
+            case ANGLE -> "12 deg";
+            case RATIO -> "5 %";
+            default -> "20 " + dimension.answerUnit();
+        };
+    }
+
+    /** The items of a list; none where it is missing. */
+    List<Node> list(String name) {
+        return find(name).map(value -> list(value, "a list")).orElse(List.of());
+    }
+
+    List<Node> list(Node value, String right) {
+        return is(value, Node.Kind.ARRAY, right) ? value.items() : List.of();
+    }
+
+    /** Each item of a list of objects. */
+    <T> List<T> each(String name, Function<Fields, Optional<T>> reader) {
+        List<T> all = new ArrayList<>();
+        for (Node item : list(name)) {
+            object(item, reader).ifPresent(all::add);
+        }
+        return all;
+    }
+
+    /** Each field of an object of objects, by id. */
+    <T> Map<String, T> named(String name, BiFunction<String, Fields, Optional<T>> reader) {
+        Map<String, T> all = new LinkedHashMap<>();
+        find(name).ifPresent(value -> {
+            if (is(value, Node.Kind.OBJECT, "an object")) {
+                value.fields().forEach((key, field) -> {
+                    String id = id(key, field.value());
+                    object(field.value(), fields -> reader.apply(id, fields))
+                            .filter(item -> !id.isEmpty())
+                            .ifPresent(item -> all.put(key, item));
+                });
+            }
+        });
+        return all;
+    }
+
+    <T> Optional<T> object(String name, Function<Fields, Optional<T>> reader) {
+        return find(name).flatMap(value -> object(value, reader));
+    }
+
+    <T> Optional<T> object(Node value, Function<Fields, Optional<T>> reader) {
+        Fields fields = new Fields(value, report);
+        if (value.kind() != Node.Kind.OBJECT) {
+            return Optional.empty();
+        }
+        Optional<T> result = reader.apply(fields);
+        fields.end();
+        return result;
+    }
+
+    /** Builds a value; what its type refuses is a problem of this object. */
+    <T> Optional<T> build(Supplier<T> maker) {
+        try {
+            return Optional.of(maker.get());
+        } catch (IllegalArgumentException e) {
+            report.error("out-of-range", node, String.valueOf(e.getMessage()), "a value within the bounds named");
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,71 @@
+package quoin.json;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A piece of a JSON text with its place.
+ *
+ * @param kind what it is
+ * @param text a text's content, or a number as it was written
+ * @param fields an object's fields
+ * @param items an array's items
+ * @param pointer its JSON pointer
+ * @param line its line, from 1
+ * @param column its column, from 1
+ */
+record Node(Kind kind, String text, Map<String, Field> fields, List<Node> items, String pointer, int line, int column) {
+    enum Kind {
+        OBJECT("an object"),
+        ARRAY("a list"),
+        TEXT("a text"),
+        NUMBER("a number"),
+        TRUE("true"),
+        FALSE("false"),
+        NULL("null");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        String words() {
+            return words;
+        }
+    }
+
+    /** A field's value with the place of its name. */
+    record Field(Node value, int line, int column) {}
+
+    static Node object(Map<String, Field> fields, String pointer, int line, int column) {
+        return new Node(Kind.OBJECT, "", new LinkedHashMap<>(fields), List.of(), pointer, line, column);
+    }
+
+    static Node array(List<Node> items, String pointer, int line, int column) {
+        return new Node(Kind.ARRAY, "", Map.of(), List.copyOf(items), pointer, line, column);
+    }
+
+    static Node leaf(Kind kind, String text, String pointer, int line, int column) {
+        return new Node(kind, text, Map.of(), List.of(), pointer, line, column);
+    }
+
+    /** A short form of it for a message. */
+    String shown() {
+        return switch (kind) {
+            case TEXT -> "\"" + shortened(text) + "\"";
+            case NUMBER -> shortened(text);
+            default -> kind.words();
+        };
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 57) + "...";
+    }
+
+    /** The JSON pointer of a part of it. */
+    String pointerTo(String name) {
+        return pointer + "/" + name.replace("~", "~0").replace("/", "~1");
+    }
+}

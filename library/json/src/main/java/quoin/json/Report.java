@@ -1,0 +1,39 @@
+package quoin.json;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import quoin.judge.Args;
+import quoin.judge.Problem;
+
+/** Gathers the problems of one document. Not safe for use by many threads. */
+final class Report {
+    private static final int MOST = 200;
+
+    private final List<Problem> problems = new ArrayList<>();
+
+    void error(String code, Node node, String got, String right) {
+        error(code, node.pointer(), node.line(), node.column(), got, right);
+    }
+
+    void error(String code, String pointer, int line, int column, String got, String right) {
+        add(Problem.error(code, pointer, Args.of("got", got).with("right", right))
+                .at(line, column));
+    }
+
+    void add(Problem problem) {
+        if (problems.size() < MOST) {
+            problems.add(problem);
+        }
+    }
+
+    boolean hasErrors() {
+        return problems.stream().anyMatch(problem -> problem.severity() == Problem.Severity.ERROR);
+    }
+
+    List<Problem> sorted() {
+        List<Problem> sorted = new ArrayList<>(problems);
+        sorted.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+        return sorted;
+    }
+}
