@@ -483,7 +483,7 @@ public final class Adjustment {
 
     /** {@return the groups of readings of which one is likely wrong; empty exactly when accepted or without an outline} */
     public List<Suspect> suspects() {
-        return isSolved() && !isAccepted() ? Suspects.of(readings, confusion) : List.of();
+        return isSolved() && !isAccepted() ? Suspects.of(readings, confusion, statistic, redundancy) : List.of();
     }
 
     /** The correlation of the tests of two readings: near 1 or -1 they cannot be told apart. */

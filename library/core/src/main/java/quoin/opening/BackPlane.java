@@ -90,7 +90,7 @@ record BackPlane(Outline outline, int redundancy, double statistic, List<String>
         private double sideLength(Side side) {
             Outline.Vertex a = front.corner(side.from());
             Outline.Vertex b = front.corner(side.to());
-            return Math.hypot(b.x().value() - a.x().value(), b.y().value() - a.y().value());
+            return StrictMath.hypot(b.x().value() - a.x().value(), b.y().value() - a.y().value());
         }
 
         private void join(Side start, Side end, double along, String at, List<Uncertain> observed) {

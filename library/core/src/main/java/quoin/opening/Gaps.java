@@ -177,8 +177,8 @@ public final class Gaps {
     }
 
     private Combination pair(int i, int j) {
-        double a = Math.hypot(push[j][0], push[j][1]);
-        double b = Math.hypot(push[i][0], push[i][1]);
+        double a = StrictMath.hypot(push[j][0], push[j][1]);
+        double b = StrictMath.hypot(push[i][0], push[i][1]);
         return new Combination(new int[] {i, j}, new double[] {a / (a + b), b / (a + b)});
     }
 

@@ -133,7 +133,7 @@ final class Model {
         Point b = corner(side.to(), unknown);
         double ex = b.x - a.x;
         double ey = b.y - a.y;
-        double length = Math.hypot(ex, ey);
+        double length = StrictMath.hypot(ex, ey);
         double t = touched.on(length);
         boolean byDistance = !Double.isNaN(touched.at().mm());
         int offset = offsetIndex(touched);
@@ -207,7 +207,7 @@ final class Model {
     static double distance(Point p, Point q, double[] row) {
         double ex = q.x - p.x;
         double ey = q.y - p.y;
-        double d = Math.hypot(ex, ey);
+        double d = StrictMath.hypot(ex, ey);
         for (int k = 0; k < row.length; k++) {
             row[k] = (ex * (q.dx[k] - p.dx[k]) + ey * (q.dy[k] - p.dy[k])) / d;
         }

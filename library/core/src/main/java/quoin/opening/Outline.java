@@ -36,7 +36,7 @@ final class Outline {
         for (Side side : Side.values()) {
             Model.Point from = model.corner(side.from(), values);
             Model.Point to = model.corner(side.to(), values);
-            double length = Math.hypot(to.x - from.x, to.y - from.y);
+            double length = StrictMath.hypot(to.x - from.x, to.y - from.y);
             List<Vertex> chain = new ArrayList<>();
             chain.add(vertex(0, side.from().text(), from, adjustment.unknowns()));
             for (TouchedPoint point : model.touched()) {

@@ -11,9 +11,27 @@ final class Suspects {
 
     private Suspects() {}
 
-    static List<Suspect> of(List<AdjustedReading> readings, double[][] confusion) {
+    /**
+     * The groups of which one slip alone explains the disagreement: without one of its readings the statistic falls by w
+     * squared, and what is left would be accepted.
+     */
+    static List<Suspect> of(
+            List<AdjustedReading> readings, double[][] confusion, double statistic, int redundancy) {
         List<List<AdjustedReading>> groups = groups(readings, confusion);
         groups.sort(Comparator.comparingDouble((List<AdjustedReading> g) -> -largest(g)));
+        double explained = redundancy > 1 ? GlobalTest.critical(redundancy - 1) : Double.POSITIVE_INFINITY;
+        List<Suspect> suspects = new ArrayList<>();
+        for (List<AdjustedReading> group : groups) {
+            double w = largest(group);
+            if (statistic - w * w <= explained) {
+                suspects.add(suspect(group));
+            }
+        }
+        return suspects.isEmpty() ? standingOut(groups) : suspects;
+    }
+
+    /** No single slip explains the disagreement: everything that stands out, the furthest first. */
+    private static List<Suspect> standingOut(List<List<AdjustedReading>> groups) {
         List<Suspect> suspects = new ArrayList<>();
         for (List<AdjustedReading> group : groups) {
             if (suspects.isEmpty() || largest(group) > Adjustment.CRITICAL_W) {
