@@ -16,6 +16,10 @@ import quoin.measure.Dimension;
 
 /** What a rulebook may name: figures of the catalogue, its own sizes, and figures that a job declares. */
 final class Names {
+    /** So many names are helped; a stranger's document may hold any number of wrong ones. */
+    private static final int HELPED = 50;
+
+    private int helped;
     private final Catalogue catalogue;
     private final Map<String, SizeClause> sizes = new LinkedHashMap<>();
     private final Map<String, Dimension> dimensions = new LinkedHashMap<>();
@@ -83,7 +87,8 @@ final class Names {
 
     /** The arguments of an unknown name: itself, and the nearest that are known. */
     Args unknown(String name) {
-        return Args.of("figure", name).with("nearest", nearest(name));
+        helped++;
+        return Args.of("figure", name).with("nearest", helped > HELPED ? List.of() : nearest(name));
     }
 
     private List<String> nearest(String name) {

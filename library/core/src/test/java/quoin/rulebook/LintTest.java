@@ -1,7 +1,9 @@
 package quoin.rulebook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -439,5 +441,21 @@ class LintTest {
         assertThat(Names.distance("kitten", "sitting")).isEqualTo(3);
         assertThat(Names.distance("", "abc")).isEqualTo(3);
         assertThat(Names.distance("same", "same")).isZero();
+    }
+
+    /** A stranger's document with thousands of faults costs a message each and no more. */
+    @Test
+    void aDocumentFullOfFaultsIsAnsweredInTime() {
+        SizeClause[] wrong = new SizeClause[4000];
+        for (int i = 0; i < wrong.length; i++) {
+            wrong[i] = Sample.size("s" + i, i % 2 == 0 ? "fit.width." + i : "s" + i);
+        }
+        List<Problem> problems = assertTimeout(Duration.ofSeconds(20), () -> lint(wrong));
+        assertThat(problems).hasSize(4000);
+        assertThat(problems.get(1).args().get("sizes").map(List.class::cast).orElseThrow())
+                .hasSize(20);
+        assertThat(problems.get(0).args().get("nearest").map(List.class::cast).orElseThrow())
+                .contains("fit.width");
+        assertThat(problems.get(3998).args().get("nearest")).contains(List.of());
     }
 }
