@@ -132,14 +132,22 @@ public final class Words {
      * @return the sentence
      */
     public String of(Step step) {
+        Args args = readable(step.args());
         String key = "step." + step.code();
+        boolean one = step.args()
+                .get("readings")
+                .filter(r -> r instanceof List<?> list && list.size() == 1)
+                .isPresent();
+        if (one && has(key + "-alone")) {
+            return text(key + "-alone", args);
+        }
         for (String name : List.of("mode", "fact")) {
             String variant = key + "." + step.args().get(name).orElse("");
             if (has(variant)) {
-                return text(variant, readable(step.args()));
+                return text(variant, args);
             }
         }
-        return text(key, readable(step.args()));
+        return text(key, args);
     }
 
     /** Figures by their names, places in words, and no "once". */
@@ -148,7 +156,7 @@ public final class Words {
         for (Map.Entry<String, Object> arg : args.asMap().entrySet()) {
             String name = arg.getKey();
             if (arg.getValue() instanceof Double number) {
-                out = name.equals("times") && number == 1 ? out : out.with(name, number);
+                out = readable(out, name, number);
             } else if (arg.getValue() instanceof String text) {
                 out = out.with(name, readable(name, text));
             } else if (arg.getValue() instanceof List<?> list) {
@@ -157,6 +165,14 @@ public final class Words {
             }
         }
         return out;
+    }
+
+    private Args readable(Args out, String name, double number) {
+        return switch (name) {
+            case "times" -> number == 1 ? out : out.with(name, number);
+            case "statistic", "critical" -> out.with(name, number(number, 1));
+            default -> out.with(name, number);
+        };
     }
 
     private String readable(String name, String text) {

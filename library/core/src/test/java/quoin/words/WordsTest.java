@@ -86,18 +86,18 @@ class WordsTest {
             value = {
                 "width@head | width at the head",
                 "length@right | length on the right",
-                "width@1/4 | width, a quarter of the way down from the head",
-                "length@1/3 | length, 1/3 of the way in from the left",
-                "width@600 mm | width, 600 mm down from the head",
+                "width@1/4 | width a quarter of the way down from the head",
+                "length@1/3 | length 1/3 of the way in from the left",
+                "width@600 mm | width at 600 mm down from the head",
                 "diagonal@head-right | diagonal from head-right to foot-left",
-                "cross@head-left:right:1/2 | distance from head-left to the right side, half way along it",
+                "cross@head-left:right:1/2 | distance from head-left to the right side half way along it",
                 "check@foot-left:600 mm:800 mm | corner check at foot-left, 600 mm by 800 mm",
                 "angle@head-left | angle at head-left",
-                "bow@left:3/4 | bow of the left side, three quarters of the way along it",
+                "bow@left:3/4 | bow of the left side three quarters of the way along it",
                 "depth@middle | depth in the middle",
                 "depth@foot-right | depth at foot-right",
                 "fall@head | fall along the head",
-                "width@1/2/back | width, half way down from the head, at the back",
+                "width@1/2/back | width half way down from the head at the back",
                 "headTowards | headTowards"
             })
     void aPlaceIsSaidInWords(String of, String words) {

@@ -20,7 +20,12 @@ final class AssessOne {
         Shelf shelf = Shelf.fill(call, file, problems);
         Read<Job> read = JobDocument.read(bytes);
         problems.add(file, read.problems());
-        Optional<Assessment> assessment = read.value().flatMap(job -> Chosen.assess(job, shelf, file, problems));
+        Optional<Assessment> assessment = Optional.empty();
+        if (read.value().isPresent() && !problems.refuse()) {
+            Chosen chosen = Chosen.of(read.value().get(), shelf, bytes);
+            problems.add(file, chosen.problems());
+            assessment = chosen.assessment();
+        }
         problems.print(err);
         if (problems.refuse() || assessment.isEmpty()) {
             return Main.BAD;

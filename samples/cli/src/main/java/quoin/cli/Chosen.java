@@ -1,5 +1,6 @@
 package quoin.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import quoin.job.Assessment;
@@ -11,44 +12,48 @@ import quoin.judge.Problem;
 import quoin.parts.Parts;
 import quoin.rulebook.Rulebook;
 
-/** Takes from the shelf what a job chose, and assesses it. */
-final class Chosen {
-    private Chosen() {}
-
-    /** The assessment; empty, with a problem that says what is not at hand, where something is not. */
-    static Optional<Assessment> assess(Job job, Shelf shelf, String file, Problems problems) {
+/**
+ * What a job chose, taken from the shelf and assessed.
+ *
+ * @param assessment the assessment; empty where something is not at hand
+ * @param problems what is not at hand
+ */
+record Chosen(Optional<Assessment> assessment, List<Problem> problems) {
+    static Chosen of(Job job, Shelf shelf, byte[] json) {
         Choices choose = job.choose();
+        List<Problem> problems = new ArrayList<>();
         Optional<Rulebook> rulebook = Rulebooks.pick(choose, job.taken(), shelf.rulebooks());
         if (rulebook.isEmpty()) {
-            problems.add(file, List.of(noRulebook(choose, shelf)));
+            problems.add(Spot.locate(json, noRulebook(choose, shelf)));
         }
-        Optional<Parts> parts = choose.partsId().isEmpty()
-                ? Optional.of(Parts.NONE)
-                : shelf.parts().stream()
-                        .filter(list -> list.id().equals(choose.partsId()))
-                        .findFirst();
+        Optional<Parts> parts = choose.partsId().isEmpty() ? Optional.of(Parts.NONE) : shelf.parts(choose.partsId());
         if (parts.isEmpty()) {
-            problems.add(file, List.of(noParts(choose, shelf)));
+            problems.add(Spot.locate(json, noParts(choose, shelf)));
         }
         return rulebook.isEmpty() || parts.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Assessment.of(job, rulebook.get(), parts.get()));
+                ? new Chosen(Optional.empty(), problems)
+                : new Chosen(Optional.of(Assessment.of(job, rulebook.get(), parts.get())), problems);
     }
 
     private static Problem noRulebook(Choices choose, Shelf shelf) {
-        String wanted = choose.rulebookVersion().isEmpty()
-                ? choose.rulebookId()
-                : choose.rulebookId() + " " + choose.rulebookVersion();
+        StringBuilder wanted = new StringBuilder(choose.rulebookId());
+        if (!choose.rulebookVersion().isEmpty()) {
+            wanted.append(' ').append(choose.rulebookVersion());
+        }
+        if (!choose.rulebookDigest().isEmpty()) {
+            wanted.append(" with digest ").append(choose.rulebookDigest());
+        }
         List<String> known = shelf.rulebooks().stream()
-                .map(book -> book.id() + " " + book.version())
+                .map(book -> book.id() + " " + book.version() + " of " + book.effective())
                 .toList();
         return Problem.error(
-                "no-rulebook", "/choose/rulebook", Args.of("got", wanted).with("known", known));
+                "no-rulebook",
+                "/choose/rulebook",
+                Args.of("got", wanted.toString()).with("known", known));
     }
 
     private static Problem noParts(Choices choose, Shelf shelf) {
-        List<String> known = shelf.parts().stream().map(Parts::id).toList();
-        return Problem.error(
-                "no-parts", "/choose/parts", Args.of("got", choose.partsId()).with("known", known));
+        Args args = Args.of("got", choose.partsId()).with("known", shelf.partsIds());
+        return Problem.error("no-parts", "/choose/parts", args);
     }
 }

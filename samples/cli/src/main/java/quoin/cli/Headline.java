@@ -24,22 +24,35 @@ final class Headline {
 
     /** The key of the second line. */
     static String survey(Assessment assessment) {
-        boolean again = assessment.verdict() != Verdict.FAIL && measureAgain(assessment);
-        return assessment.survey().complete() && !again ? "headline.survey-complete" : "headline.stay-up";
+        if (assessment.survey().complete()) {
+            return "headline.survey-complete";
+        }
+        return missingReadings(assessment) > 1 ? "headline.stay-up-more" : "headline.stay-up";
+    }
+
+    /** How many readings are still missing. */
+    static long missingReadings(Assessment assessment) {
+        return assessment.survey().missing().stream()
+                .filter(name -> name.indexOf('@') > 0)
+                .count();
     }
 
     static boolean isQuote(Assessment assessment) {
         return assessment.job().grade() == Job.Grade.QUOTE;
     }
 
+    /** What was read cannot be right or is not good enough; what was never read is another matter. */
     private static boolean measureAgain(Assessment assessment) {
-        return assessment.findings().stream().anyMatch(Headline::asksForReadings);
+        boolean nothingMissing = assessment.survey().missing().isEmpty();
+        return assessment.findings().stream().anyMatch(finding -> asksForReadings(finding, nothingMissing));
     }
 
-    private static boolean asksForReadings(Finding finding) {
+    private static boolean asksForReadings(Finding finding, boolean nothingMissing) {
         Optional<Reason> reason = finding.reason();
         return reason.isPresent()
                 && (reason.get() == Reason.READINGS_DISAGREE
-                        || (reason.get() == Reason.DOUBT && !finding.retakes().isEmpty()));
+                        || (nothingMissing
+                                && reason.get() == Reason.DOUBT
+                                && !finding.retakes().isEmpty()));
     }
 }

@@ -1,6 +1,7 @@
 package quoin.cli;
 
 import java.util.Locale;
+import java.util.stream.Collectors;
 import quoin.job.Assessment;
 import quoin.job.Job;
 import quoin.judge.Args;
@@ -43,18 +44,20 @@ final class JobSheet {
         if (Headline.isQuote(assessment)) {
             page.text(0, say("headline.quote"));
         }
-        page.text(0, say(Headline.survey(assessment)));
+        double count = Headline.missingReadings(assessment);
+        page.text(0, words.text(Headline.survey(assessment), Args.of("n", count)));
         page.rule('-');
         if (!job.place().isEmpty()) {
             page.text(0, job.place());
         }
         String rules = "Rules " + assessment.rulebook().id() + " "
                 + assessment.rulebook().version();
-        String parts = job.choose().partsId().isEmpty()
+        String parts = assessment.parts().id().isEmpty()
                 ? ""
-                : ", parts " + job.choose().partsId();
+                : ", parts " + assessment.parts().id() + " "
+                        + assessment.parts().version();
         page.text(0, rules + parts + (job.taken().isEmpty() ? "" : ", measured " + job.taken()));
-        assessment.probability().ifPresent(p -> page.text(0, "All checks together: " + words.odds(p) + "."));
+        assessment.probability().ifPresent(p -> page.text(0, "All limits together: " + words.odds(p) + "."));
     }
 
     private void standing() {
@@ -85,9 +88,11 @@ final class JobSheet {
             return;
         }
         page.heading("NOT CHECKED, BECAUSE NOBODY ASKED");
-        for (String room : assessment.notChecked()) {
-            page.hanging("  - ", say("room." + room));
-        }
+        page.text(
+                2,
+                assessment.notChecked().stream()
+                                .map(room -> say("room." + room))
+                                .collect(Collectors.joining("; ")) + ".");
     }
 
     private String say(String key) {

@@ -43,14 +43,20 @@ final class OpeningPart {
                 .ifPresent(v -> page.text(2, "They differ by " + lengths.say(Math.abs(v.value())) + give(v) + "."));
     }
 
+    /** The corner that is furthest from square, as an offset over its leg. */
     private void corners(Page page) {
+        double most = SPOKEN_OF_MM;
+        String worst = "";
         for (Corner corner : Corner.values()) {
             Optional<Estimate> departure = value("opening.corner." + corner.text() + ".departure");
             double leg = leg(corner);
-            if (departure.isPresent() && Math.abs(departure.get().value()) * leg >= SPOKEN_OF_MM) {
-                page.text(2, words.outOver(departure.get().value(), leg, corner.text()) + ".");
+            double offset = departure.isEmpty() ? 0 : Math.abs(departure.get().value()) * leg;
+            if (departure.isPresent() && offset > most) {
+                most = offset;
+                worst = words.outOver(departure.get().value(), leg, corner.text());
             }
         }
+        page.text(2, worst.isEmpty() ? "Square at every corner." : "Worst corner: " + worst + ".");
     }
 
     private double leg(Corner corner) {
@@ -83,7 +89,7 @@ final class OpeningPart {
             double more = Math.max(
                     ruleWidth.get().value() - width.get().value(),
                     ruleLength.get().value() - length.get().value());
-            String warning = more >= 1 ? ": up to " + lengths.say(more) + " more than goes in." : ".";
+            String warning = more >= 1 ? ": up to " + lengths.say(more) + " more than goes in." + force(more) : ".";
             page.text(
                     2,
                     "The least reading each way would say "
@@ -92,18 +98,27 @@ final class OpeningPart {
         }
     }
 
+    /** Half of what a frame is larger is lost of its least gap. */
+    private String force(double more) {
+        Optional<Estimate> gap = value("gap.least");
+        return gap.isPresent() && gap.get().value() - more / 2 < 0
+                ? " A frame larger by that much would go in only with force."
+                : "";
+    }
+
     private void suspects(Page page) {
-        if (assessment.adjustment().accepted()) {
+        if (assessment.adjustment().accepted() || !assessment.adjustment().determined()) {
             return;
         }
         page.blank();
         page.text(2, "THE READINGS DO NOT AGREE: no shape with four sides has all of them.");
+        String first = "Most out of line";
         for (Suspect suspect : assessment.adjustment().suspects()) {
-            page.text(2, suspect.readings().size() == 1 ? "This one stands out:" : "One of these, no telling which:");
+            page.text(2, first + (suspect.readings().size() == 1 ? ":" : ", no telling which of these:"));
             for (Suspect.Slip slip : suspect.slips()) {
-                page.hanging("  - ", words.of(slip));
+                page.hanging("  - ", words.of(slip) + ".");
             }
-            page.text(2, "Read again first: " + words.place(suspect.askFor()) + ".");
+            first = "Next";
         }
     }
 

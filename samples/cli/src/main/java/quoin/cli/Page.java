@@ -1,5 +1,8 @@
 package quoin.cli;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** Plain text in lines of at most 80 columns, wrapped at spaces. Gathers lines; not safe for use by many threads. */
 final class Page {
     static final int WIDTH = 80;
@@ -31,7 +34,7 @@ final class Page {
         int indent = length(first);
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;
-        for (String word : text.split(" ")) {
+        for (String word : words(text)) {
             if (!empty && length(line) + 1 + length(word) > WIDTH) {
                 raw(line.toString());
                 line.setLength(0);
@@ -42,6 +45,20 @@ final class Page {
             empty = false;
         }
         return raw(line.toString());
+    }
+
+    /** The words of a text; a unit stays with its number. */
+    private static List<String> words(String text) {
+        List<String> words = new ArrayList<>();
+        for (String word : text.split(" ")) {
+            boolean unit = word.startsWith("mm") && !words.isEmpty();
+            if (unit) {
+                words.set(words.size() - 1, words.get(words.size() - 1) + " " + word);
+            } else {
+                words.add(word);
+            }
+        }
+        return words;
     }
 
     /** A text with an indent. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import quoin.job.Assessment;
+import quoin.job.Next;
 import quoin.judge.Args;
 import quoin.judge.Finding;
 import quoin.judge.Retake;
@@ -25,44 +26,49 @@ final class RetakePart {
     }
 
     void on(Page page) {
-        boolean asks = !assessment.survey().missing().isEmpty()
-                || assessment.findings().stream().anyMatch(RetakePart::asks);
-        if (asks) {
+        List<Finding> asking = assessment.findings().stream()
+                .filter(finding -> finding.verdict() == Verdict.UNDECIDED
+                        && !finding.retakes().isEmpty())
+                .toList();
+        if (!assessment.survey().missing().isEmpty() || !asking.isEmpty()) {
             page.heading("WHAT TO MEASURE, AND WHY");
-            missing(page);
             next(page);
-            retakes(page);
+            missing(page);
+            retakes(page, asking);
         }
         unseen(page);
-    }
-
-    private static boolean asks(Finding finding) {
-        return finding.verdict() == Verdict.UNDECIDED && !finding.retakes().isEmpty();
-    }
-
-    private void missing(Page page) {
-        for (String missing : assessment.survey().missing()) {
-            page.hanging("  - ", words.text("missing", Args.of("what", what(missing))));
-        }
     }
 
     private void next(Page page) {
         assessment.survey().next().ifPresent(next -> {
             String by = next.by().isEmpty() ? "" : ", with the " + next.by();
-            page.text(2, "Next: " + what(next.of()) + by + "; " + words.of(next.because()) + ".");
+            String why = isMissing(next.of()) ? "it is still missing" : words.of(next.because());
+            page.text(2, "Next: " + what(next.of()) + by + "; " + why + ".");
         });
+    }
+
+    private boolean isMissing(String name) {
+        return assessment.survey().missing().contains(name);
+    }
+
+    private void missing(Page page) {
+        String next = assessment.survey().next().map(Next::of).orElse("");
+        assessment.survey().missing().stream()
+                .filter(name -> !name.equals(next))
+                .forEach(name -> page.hanging("  - ", words.text("missing", Args.of("what", what(name))) + "."));
     }
 
     private String what(String name) {
         return words.has("survey." + name) ? words.text("survey." + name, Args.NONE) : words.place(name);
     }
 
-    private void retakes(Page page) {
+    /** Who is suspected stands with the opening already; here stands what would settle a limit. */
+    private void retakes(Page page, List<Finding> asking) {
         Set<String> said = new LinkedHashSet<>();
-        for (Finding finding : assessment.findings()) {
-            for (Retake retake : asks(finding) ? finding.retakes() : List.<Retake>of()) {
+        for (Finding finding : asking) {
+            for (Retake retake : finding.retakes()) {
                 String line = words.of(retake) + " (" + words.clause(finding.clause()) + ").";
-                if (said.add(line)) {
+                if (finding.odds().isPresent() && said.add(line)) {
                     page.hanging("  - ", line);
                     another(retake)
                             .ifPresent(by -> page.text(4, words.text("retake.other-instrument", Args.of("by", by))));

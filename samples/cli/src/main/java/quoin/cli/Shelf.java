@@ -4,6 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import quoin.job.Figures;
 import quoin.json.PartsDocument;
 import quoin.json.Read;
 import quoin.json.RulebookDocument;
@@ -26,40 +28,38 @@ final class Shelf {
     /** Fills the shelf; what is wrong with a document goes to {@code problems}. */
     static Shelf fill(Call call, String beside, Problems problems) throws BadUse {
         Shelf shelf = new Shelf(problems);
-        for (String file : call.rulebooks()) {
-            shelf.rulebook(file, Files.bytes(file));
-        }
-        for (String file : call.parts()) {
+        List<String> neighbours =
+                call.rulebooks().isEmpty() || call.parts().isEmpty() ? Files.beside(beside) : List.of();
+        List<String> parts = call.parts().isEmpty() ? naming(neighbours, PartsDocument.FORMAT) : call.parts();
+        for (String file : parts) {
             shelf.parts(file, Files.bytes(file));
         }
-        if (call.rulebooks().isEmpty() || call.parts().isEmpty()) {
-            shelf.neighbours(call, beside);
+        List<String> rulebooks =
+                call.rulebooks().isEmpty() ? naming(neighbours, RulebookDocument.FORMAT) : call.rulebooks();
+        for (String file : rulebooks) {
+            shelf.rulebook(file, Files.bytes(file));
         }
         return shelf;
     }
 
-    private void neighbours(Call call, String beside) throws BadUse {
-        for (String file : Files.beside(beside)) {
+    /** Those of the files that name the format near their start; a file that does not is not for us. */
+    private static List<String> naming(List<String> files, String format) throws BadUse {
+        List<String> found = new ArrayList<>();
+        for (String file : files) {
             Path path = Files.path(file);
-            if (!java.nio.file.Files.isRegularFile(path) || path.toFile().length() > LARGEST_NEIGHBOUR) {
-                continue;
-            }
-            byte[] bytes = Files.bytes(file);
-            if (call.rulebooks().isEmpty() && says(bytes, "\"quoin-rulebook/1\"")) {
-                rulebook(file, bytes);
-            } else if (call.parts().isEmpty() && says(bytes, "\"quoin-parts/1\"")) {
-                parts(file, bytes);
+            if (java.nio.file.Files.isRegularFile(path) && path.toFile().length() <= LARGEST_NEIGHBOUR) {
+                byte[] bytes = Files.bytes(file);
+                String start = new String(bytes, 0, Math.min(bytes.length, HEAD), StandardCharsets.UTF_8);
+                if (start.contains('"' + format + '"')) {
+                    found.add(file);
+                }
             }
         }
-    }
-
-    /** Whether a document names that format near its start; a file beside the job that does not is not for us. */
-    private static boolean says(byte[] bytes, String format) {
-        return new String(bytes, 0, Math.min(bytes.length, HEAD), StandardCharsets.UTF_8).contains(format);
+        return found;
     }
 
     private void rulebook(String file, byte[] bytes) {
-        Read<Rulebook> read = RulebookDocument.read(bytes);
+        Read<Rulebook> read = RulebookDocument.read(bytes, Figures.CATALOGUE, parts);
         problems.add(file, read.problems());
         read.value().ifPresent(rulebooks::add);
     }
@@ -74,7 +74,11 @@ final class Shelf {
         return rulebooks;
     }
 
-    List<Parts> parts() {
-        return parts;
+    Optional<Parts> parts(String id) {
+        return parts.stream().filter(list -> list.id().equals(id)).findFirst();
+    }
+
+    List<String> partsIds() {
+        return parts.stream().map(Parts::id).toList();
     }
 }

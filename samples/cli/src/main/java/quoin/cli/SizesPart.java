@@ -3,6 +3,7 @@ package quoin.cli;
 import java.util.stream.Collectors;
 import quoin.job.Assessment;
 import quoin.job.Order;
+import quoin.judge.Verdict;
 import quoin.measure.Dimension;
 import quoin.rulebook.Size;
 import quoin.words.Words;
@@ -22,19 +23,28 @@ final class SizesPart {
     }
 
     void on(Page page) {
-        page.heading("MADE SIZES: nothing more is taken off");
+        page.heading(heading());
         if (assessment.sizes().all().isEmpty()) {
             page.text(2, "None can be decided yet.");
             return;
         }
         for (Size size : assessment.sizes().all()) {
-            page.hanging("  " + Page.pad(size.id(), NAME), value(size));
+            page.hanging("  " + Page.pad(words.figure(size.id()), NAME), value(size));
             String how = size.steps().stream().map(words::of).collect(Collectors.joining("; "));
             if (!how.isEmpty()) {
                 page.text(6, how);
             }
         }
         assessment.order().ifPresent(order -> order(page, order));
+    }
+
+    private String heading() {
+        if (Headline.isQuote(assessment)) {
+            return "SIZES FOR A PRICE: not for cutting";
+        }
+        return assessment.verdict() == Verdict.PASS
+                ? "MADE SIZES: nothing more is taken off"
+                : "SIZES SO FAR: not to be cut";
     }
 
     private String value(Size size) {
