@@ -71,7 +71,12 @@ public record Survey(List<Reading> readings, double straightWithinMm, Finish fin
         return reading.by().read(influenceId(index), values);
     }
 
-    /** {@return the name that the influences of the entry at that index begin with} */
+    /**
+     * The name that the influences of an entry begin with.
+     *
+     * @param index the index of the entry, from 0
+     * @return the name
+     */
     public String influenceId(int index) {
         return index + ":" + readings.get(index).name();
     }
