@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -15,7 +16,8 @@ import jdk.javadoc.doclet.Reporter;
 
 /**
  * Writes the catalogue from the Javadoc, and fails when a public function that computes does not say its formula, unit,
- * edge results and source.
+ * edge results and source, or when
+ * anything public has no comment.
  *
  * <p>Options: {@code -catalogue FILE} is where the catalogue goes; without it the comments are only checked.
  */
@@ -51,7 +53,9 @@ public final class CatalogueDoclet implements Doclet {
     @Override
     public boolean run(DocletEnvironment environment) {
         List<Entry> entries = Gathering.of(environment);
-        List<Fault> faults = Audit.of(entries);
+        List<Fault> faults = new ArrayList<>(Audit.of(entries));
+        faults.addAll(Missing.of(
+                Gathering.types(environment), environment.getDocTrees(), environment.getElementUtils()));
         faults.forEach(fault -> report(environment, fault));
         return faults.isEmpty() && (target.value().isEmpty() || write(Path.of(target.value()), entries));
     }

@@ -2,7 +2,6 @@ package quoin.doclet;
 
 import com.sun.source.util.DocTrees;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,14 +25,12 @@ final class Gathering {
 
     static List<Entry> of(DocletEnvironment environment) {
         Gathering gathering = new Gathering(environment.getDocTrees());
-        types(environment).stream()
-                .sorted(Comparator.comparing(type -> type.getQualifiedName().toString()))
-                .forEach(gathering::visit);
+        types(environment).forEach(gathering::visit);
         return List.copyOf(gathering.entries);
     }
 
-    /** The outermost types of the exported packages. */
-    private static Collection<TypeElement> types(DocletEnvironment environment) {
+    /** The outermost types of the exported packages, by name. */
+    static List<TypeElement> types(DocletEnvironment environment) {
         Set<TypeElement> found = new LinkedHashSet<>();
         for (Element element : environment.getIncludedElements()) {
             if (element instanceof PackageElement onePackage) {
@@ -43,8 +40,10 @@ final class Gathering {
                 found.add(type);
             }
         }
-        found.removeIf(type -> !isExported((PackageElement) type.getEnclosingElement()));
-        return found;
+        return found.stream()
+                .filter(type -> isExported((PackageElement) type.getEnclosingElement()))
+                .sorted(Comparator.comparing(type -> type.getQualifiedName().toString()))
+                .toList();
     }
 
     private static boolean isExported(PackageElement onePackage) {

@@ -128,17 +128,17 @@ class CatalogueDocletTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "public class Areas { private Areas() {} public static double one() { return 1; } }",
-                "public final class Areas { public Areas() {} public static double one() { return 1; } }",
-                "public final class Areas { private Areas() {} public static double one() { return 1; }"
-                        + " public double two() { return 2; } }",
-                "final class Areas { private Areas() {} public static double one() { return 1; } }",
+                "public class Areas { private Areas() {} ONE }",
+                "public final class Areas { /** New. */ public Areas() {} ONE }",
+                "public final class Areas { private Areas() {} ONE /** Two. */ public void two() {} }",
+                "final class Areas { private Areas() {} ONE }",
                 "public final class Areas { private Areas() {} static double one() { return 1; } }",
-                "public final class Areas { private Areas() {} public static int one() { return 1; } }",
-                "public record Areas(double a) { public static double one() { return 1; } }"
+                "public final class Areas { private Areas() {} /** {@return 1} */ public static int one() { return 1; } }",
+                "public interface Areas { ONE }"
             })
     void whatDoesNotComputeNeedsNoTag(String type) throws IOException {
-        Sources.Result result = areas("package area;\n" + type);
+        String one = "/** {@return one} */ public static double one() { return 1; }";
+        Sources.Result result = areas("package area;\n/** Areas. */\n" + type.replace("ONE", one));
 
         assertThat(result.messages()).isEmpty();
         assertThat(result.passed()).isTrue();
@@ -175,6 +175,7 @@ class CatalogueDocletTest {
                  * @unit mm2
                  * @edge no bound: nothing is asked
                  * @source practice: workshops
+                 * @param bound the bound
                  */
                 public record Areas(double bound) {}
                 """;
@@ -186,16 +187,16 @@ class CatalogueDocletTest {
     @Test
     void onlyExportedPackagesCount() throws IOException {
         Sources sources = new Sources(folder)
-                .with("module-info.java", "module areas { exports area; }")
+                .with("module-info.java", "/** Areas. */ module areas { exports area; }")
                 .with("area/Areas.java", COMPLETE)
                 .with(
                         "area/inside/Hidden.java",
-                        "package area.inside;\npublic final class Hidden { private Hidden() {}\n"
+                        "package area.inside;\n/** Hidden. */\npublic final class Hidden { private Hidden() {}\n /** {@return 1} */"
                                 + " public static double one() { return 1; } }");
 
         assertThat(sources.run().passed()).isTrue();
 
-        sources.with("module-info.java", "module areas { exports area; exports area.inside; }");
+        sources.with("module-info.java", "/** Areas. */ module areas { exports area; exports area.inside; }");
         assertThat(sources.run().passed()).isFalse();
     }
 
