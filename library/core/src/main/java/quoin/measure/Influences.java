@@ -13,15 +13,18 @@ public final class Influences {
     public static final Influences NONE = new Influences(List.of());
 
     private final List<Influence> list;
+    private final double[] uncertainties;
     /** Open addressing by the hash of the id: position + 1, or 0 where free. */
     private final int[] slots;
 
     private Influences(List<Influence> list) {
         this.list = list;
+        this.uncertainties = new double[list.size()];
         int capacity = Integer.highestOneBit(StrictMath.max(1, list.size()) * 2 - 1) * 2;
         this.slots = new int[capacity];
         for (int i = 0; i < list.size(); i++) {
             slots[freeSlot(list.get(i))] = i + 1;
+            uncertainties[i] = list.get(i).standardUncertainty();
         }
     }
 
@@ -113,6 +116,19 @@ public final class Influences {
             return this;
         }
         return front ? other : new Influences(List.copyOf(all));
+    }
+
+    double uncertainty(int i) {
+        return uncertainties[i];
+    }
+
+    /** Sensitivity · u, influence by influence. */
+    double[] times(double[] sensitivities) {
+        double[] r = new double[uncertainties.length];
+        for (int i = 0; i < r.length; i++) {
+            r[i] = sensitivities[i] * uncertainties[i];
+        }
+        return r;
     }
 
     @Override

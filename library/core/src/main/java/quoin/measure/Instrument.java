@@ -335,6 +335,11 @@ public final class Instrument {
         }
     }
 
+    /** Numbers run from 1. Not by +, which costs a fresh program tens of milliseconds at its first use. */
+    private static String numbered(String name, String mark, int index) {
+        return name.concat(mark).concat(Integer.toString(index + 1));
+    }
+
     /** Everything that was stated. */
     private record Parts(
             String id,
@@ -349,10 +354,10 @@ public final class Instrument {
         Influences sharedInfluences() {
             List<Influence> list = new ArrayList<>();
             if (accuracyClass.isPresent()) {
-                list.add(unit(id + "/scale", Shape.RECTANGULAR));
+                list.add(unit(id.concat("/scale"), Shape.RECTANGULAR));
             }
             for (int k = 0; k < all.size(); k++) {
-                list.add(unit(id + "/all" + (k + 1), all.get(k).shape()));
+                list.add(unit(numbered(id, "/all", k), all.get(k).shape()));
             }
             return Influences.of(list);
         }
@@ -394,22 +399,22 @@ public final class Instrument {
             oneRounding = rounded && !varies(parts, values);
             perValue = parts.each.size() + (rounded && !oneRounding ? 1 : 0);
             for (int n = 0; n < values.length; n++) {
-                String id = readingId + "#" + (n + 1);
+                String id = numbered(readingId, "#", n);
                 for (int k = 0; k < parts.each.size(); k++) {
                     Doubt doubt = parts.each.get(k);
                     list.add(new Influence(
-                            id + "/each" + (k + 1),
+                            numbered(id, "/each", k),
                             doubt.shape(),
                             doubt.standardUncertainty(values[n]),
                             Double.POSITIVE_INFINITY,
                             ""));
                 }
                 if (rounded && !oneRounding) {
-                    list.add(Influence.rectangular(id + "/step", parts.step / 2));
+                    list.add(Influence.rectangular(id.concat("/step"), parts.step / 2));
                 }
             }
             if (oneRounding) {
-                list.add(Influence.rectangular(readingId + "/step", parts.step / 2));
+                list.add(Influence.rectangular(readingId.concat("/step"), parts.step / 2));
             }
         }
 

@@ -60,11 +60,33 @@ public final class Uncertain implements Estimate {
      */
     public static Uncertain of(double value, Influences basis, double[] sensitivities) {
         requireLength("sensitivities", sensitivities.length, basis.size());
-        double[] contributions = new double[sensitivities.length];
-        for (int i = 0; i < contributions.length; i++) {
-            contributions[i] = sensitivities[i] * basis.get(i).standardUncertainty();
+        return checked(value, basis, basis.times(sensitivities));
+    }
+
+    /**
+     * A number with two sensitivities: to an influence of its own and to a shared one. A reading and the scale it was
+     * read on, say, as one leaf; the fastest way to state it.
+     *
+     * @param value the number, finite
+     * @param basis the influences
+     * @param own the position of the influence of its own
+     * @param ownSensitivity the sensitivity to it, finite
+     * @param shared the position of the shared influence
+     * @param sharedSensitivity the sensitivity to it, finite
+     * @return the number; its sensitivities to all other influences are 0
+     * @throws IndexOutOfBoundsException if the basis has no such position
+     */
+    public static Uncertain ofReading(
+            double value, Influences basis, int own, double ownSensitivity, int shared, double sharedSensitivity) {
+        double[] contributions = new double[basis.size()];
+        double one = ownSensitivity * basis.uncertainty(own);
+        double two = sharedSensitivity * basis.uncertainty(shared);
+        contributions[own] = one;
+        contributions[shared] += two;
+        if (!isFinite(one + two)) {
+            throw Require.refused("contributions", "finite", one + two, "");
         }
-        return checked(value, basis, contributions);
+        return new Uncertain(Require.finite("value", value, ""), basis, contributions);
     }
 
     /**
@@ -213,10 +235,7 @@ public final class Uncertain implements Estimate {
      * @throws ArithmeticException if the contributions are too large to be squared
      */
     public double variance() {
-        double sum = 0;
-        for (double c : contributions) {
-            sum += c * c;
-        }
+        double sum = sumOfProducts(contributions, contributions);
         if (!isFinite(sum)) {
             throw new ArithmeticException("variance of " + Require.show(value) + " is not finite");
         }
@@ -462,13 +481,10 @@ public final class Uncertain implements Estimate {
      * @return the covariance, in the product of both units
      */
     public double covariance(Uncertain other) {
-        double sum = 0;
         if (same(influences, other.influences)) {
-            for (int i = 0; i < contributions.length; i++) {
-                sum += contributions[i] * other.contributions[i];
-            }
-            return sum + 0.0;
+            return sumOfProducts(contributions, other.contributions) + 0.0;
         }
+        double sum = 0;
         for (int i = 0; i < contributions.length; i++) {
             int at = other.influences.indexOf(influences.get(i));
             sum += at < 0 ? 0 : contributions[i] * other.contributions[at];
@@ -567,6 +583,25 @@ public final class Uncertain implements Estimate {
         return r;
     }
 
+    /** Four sums side by side, always in this order: one alone waits for each addition before the next. */
+    private static double sumOfProducts(double[] a, double[] b) {
+        double s0 = 0;
+        double s1 = 0;
+        double s2 = 0;
+        double s3 = 0;
+        int i = 0;
+        for (; i + 3 < a.length; i += 4) {
+            s0 += a[i] * b[i];
+            s1 += a[i + 1] * b[i + 1];
+            s2 += a[i + 2] * b[i + 2];
+            s3 += a[i + 3] * b[i + 3];
+        }
+        for (; i < a.length; i++) {
+            s0 += a[i] * b[i];
+        }
+        return s0 + s1 + (s2 + s3);
+    }
+
     private static double[] sum(double p, double[] a, double q, double[] b) {
         double[] r = new double[a.length];
         for (int i = 0; i < r.length; i++) {
@@ -611,7 +646,9 @@ public final class Uncertain implements Estimate {
 
     private static Uncertain checked(double value, Influences basis, double[] contributions) {
         for (double c : contributions) {
-            Require.finite("contribution", c, "");
+            if (!isFinite(c)) {
+                throw Require.refused("contribution", "finite", c, "");
+            }
         }
         return new Uncertain(Require.finite("value", value, ""), basis, contributions);
     }

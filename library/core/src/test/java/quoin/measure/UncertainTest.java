@@ -207,6 +207,17 @@ class UncertainTest {
     }
 
     @Test
+    void aReadingIsOneLeaf() {
+        Influences ab = Influences.of(List.of(A, B));
+        assertThat(Uncertain.ofReading(7, ab, 0, 1, 1, 2)).isEqualTo(Uncertain.of(7, ab, new double[] {1, 2}));
+        assertThat(Uncertain.ofReading(7, ab, 1, 1, 1, 2)).isEqualTo(Uncertain.of(7, ab, new double[] {0, 3}));
+        assertThatIllegalArgumentException().isThrownBy(() -> Uncertain.ofReading(7, ab, 0, Double.NaN, 1, 2));
+        assertThatIllegalArgumentException().isThrownBy(() -> Uncertain.ofReading(Double.NaN, ab, 0, 1, 1, 2));
+        assertThatExceptionOfType(IndexOutOfBoundsException.class)
+                .isThrownBy(() -> Uncertain.ofReading(7, ab, 0, 1, 2, 2));
+    }
+
+    @Test
     void contributionsAreCopied() {
         double[] contributions = {1};
         Uncertain x = Uncertain.ofContributions(0, Influences.of(List.of(A)), contributions);
