@@ -54,8 +54,8 @@ public final class CatalogueDoclet implements Doclet {
     public boolean run(DocletEnvironment environment) {
         List<Entry> entries = Gathering.of(environment);
         List<Fault> faults = new ArrayList<>(Audit.of(entries));
-        faults.addAll(Missing.of(
-                Gathering.types(environment), environment.getDocTrees(), environment.getElementUtils()));
+        faults.addAll(
+                Missing.of(Gathering.types(environment), environment.getDocTrees(), environment.getElementUtils()));
         faults.forEach(fault -> report(environment, fault));
         return faults.isEmpty() && (target.value().isEmpty() || write(Path.of(target.value()), entries));
     }

@@ -122,8 +122,7 @@ final class Missing {
     private boolean isWrittenByCompiler(Element element) {
         boolean accessor = element instanceof ExecutableElement method
                 && element.getEnclosingElement() instanceof TypeElement type
-                && type.getRecordComponents().stream()
-                        .anyMatch(component -> method.equals(component.getAccessor()));
+                && type.getRecordComponents().stream().anyMatch(component -> method.equals(component.getAccessor()));
         return accessor
                 || element.getKind() == ElementKind.RECORD_COMPONENT
                 || trees.getPath(element) == null

@@ -10,8 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class MissingTest {
-    private static final String COMPLETE =
-            """
+    private static final String COMPLETE = """
             package area;
 
             /**

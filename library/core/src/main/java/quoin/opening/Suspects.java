@@ -15,8 +15,7 @@ final class Suspects {
      * The groups of which one slip alone explains the disagreement: without one of its readings the statistic falls by w
      * squared, and what is left would be accepted.
      */
-    static List<Suspect> of(
-            List<AdjustedReading> readings, double[][] confusion, double statistic, int redundancy) {
+    static List<Suspect> of(List<AdjustedReading> readings, double[][] confusion, double statistic, int redundancy) {
         List<List<AdjustedReading>> groups = groups(readings, confusion);
         groups.sort(Comparator.comparingDouble((List<AdjustedReading> g) -> -largest(g)));
         double explained = redundancy > 1 ? GlobalTest.critical(redundancy - 1) : Double.POSITIVE_INFINITY;

@@ -161,12 +161,11 @@ final class AssessmentWriter {
             out.field("dof", "infinite");
         }
         if (figure.estimate() instanceof Extreme extreme) {
-            String name =
-                    switch (extreme.kind()) {
-                        case LEAST -> "leastOf";
-                        case GREATEST -> "greatestOf";
-                        case LARGEST_IN_SIZE -> "largestOf";
-                    };
+            String name = switch (extreme.kind()) {
+                case LEAST -> "leastOf";
+                case GREATEST -> "greatestOf";
+                case LARGEST_IN_SIZE -> "largestOf";
+            };
             out.startArray(name);
             extreme.parts().forEach(part -> {
                 out.startArray();

@@ -35,8 +35,8 @@ final class Common {
         String reviewBy = date(in, "reviewBy");
         return kind.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Source(
-                        Source.Kind.valueOf(kind.toUpperCase(Locale.ROOT)), ref, verifiedOn, reviewBy));
+                : Optional.of(
+                        new Source(Source.Kind.valueOf(kind.toUpperCase(Locale.ROOT)), ref, verifiedOn, reviewBy));
     }
 
     /** A day such as 2026-11-02; empty where missing or wrong. */
@@ -84,11 +84,14 @@ final class Common {
                     ? Optional.empty()
                     : Optional.of(Declared.of(new Amount(number, Dimension.RATIO)));
         }
-        return in.amount(value, dimension, "").filter(amount -> positive(in, value, amount)).map(Declared::of);
+        return in.amount(value, dimension, "")
+                .filter(amount -> positive(in, value, amount))
+                .map(Declared::of);
     }
 
     private static Optional<Declared> declaredOf(Fields in, Dimension dimension) {
-        Optional<Declared> plain = in.require("value", Fields.sample(dimension)).flatMap(v -> declared(in, v, dimension));
+        Optional<Declared> plain =
+                in.require("value", Fields.sample(dimension)).flatMap(v -> declared(in, v, dimension));
         Declared.Basis basis = basis(in);
         Source source = source(in);
         return plain.map(declared -> declared.withBasis(basis).withSource(source));
@@ -114,13 +117,13 @@ final class Common {
         Optional<Declared> value = declaredPull(in);
         String kind = in.oneOf("in", substrates(), "unknown");
         Declared depth = declared(in, "depth", Dimension.LENGTH);
-        return value.flatMap(v -> in.build(
-                () -> new Pull(v, Substrate.Kind.find(kind).orElse(Substrate.Kind.UNKNOWN), depth)));
+        return value.flatMap(v ->
+                in.build(() -> new Pull(v, Substrate.Kind.find(kind).orElse(Substrate.Kind.UNKNOWN), depth)));
     }
 
     private static Optional<Declared> declaredPull(Fields in) {
-        Optional<Declared> plain = in.require("value", Fields.sample(Dimension.FORCE))
-                .flatMap(v -> declared(in, v, Dimension.FORCE));
+        Optional<Declared> plain =
+                in.require("value", Fields.sample(Dimension.FORCE)).flatMap(v -> declared(in, v, Dimension.FORCE));
         Declared.Basis basis = basis(in);
         Source source = source(in);
         String ref = in.text("ref", "");

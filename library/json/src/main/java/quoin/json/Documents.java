@@ -29,7 +29,9 @@ final class Documents {
 
     private static String id(Node root) {
         Node.Field id = root.fields().get("id");
-        return id == null || id.value().kind() != Node.Kind.TEXT ? "" : id.value().text();
+        return id == null || id.value().kind() != Node.Kind.TEXT
+                ? ""
+                : id.value().text();
     }
 
     /** Gives a problem the place of the deepest node on its pointer that is there. */

@@ -151,7 +151,10 @@ final class Fields {
         }
         if (!ok) {
             report.error(
-                    "bad-id", place, text, "a small letter or digit, then small letters, digits, points, dashes (64 at most)");
+                    "bad-id",
+                    place,
+                    text,
+                    "a small letter or digit, then small letters, digits, points, dashes (64 at most)");
             return "";
         }
         return text;
@@ -253,9 +256,13 @@ final class Fields {
             return Optional.of(amount);
         } catch (IllegalArgumentException e) {
             String right = "\"" + sample(dimension) + "\"";
-            boolean digits = !value.text().isEmpty() && Character.isDigit(value.text().charAt(value.text().length() - 1));
-            report.error(digits ? "missing-unit" : isNumberFirst(value.text()) ? "wrong-unit" : "not-a-number", value,
-                    value.shown(), right);
+            boolean digits = !value.text().isEmpty()
+                    && Character.isDigit(value.text().charAt(value.text().length() - 1));
+            report.error(
+                    digits ? "missing-unit" : isNumberFirst(value.text()) ? "wrong-unit" : "not-a-number",
+                    value,
+                    value.shown(),
+                    right);
             return Optional.empty();
         }
     }

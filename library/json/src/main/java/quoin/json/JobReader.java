@@ -86,7 +86,10 @@ final class JobReader {
             return Optional.empty();
         }
         return in.build(() -> {
-            Instrument made = Instrument.of(id, kindOf(kind)).withDimension(dimension).withEach(each).withAll(all);
+            Instrument made = Instrument.of(id, kindOf(kind))
+                    .withDimension(dimension)
+                    .withEach(each)
+                    .withAll(all);
             made = step.isEmpty() ? made : made.withStep(step.get().value());
             made = tapeClass.isEmpty() ? made : made.withAccuracyClass(TapeClass.valueOf(tapeClass));
             made = end.isEmpty() ? made : made.withEnd(end.equals("hook") ? Instrument.End.HOOK : Instrument.End.BUTT);
@@ -114,7 +117,9 @@ final class JobReader {
             if (text.isEmpty() && list.isPresent() && !list.get().items().isEmpty()) {
                 for (String key : List.of("u", "limits", "U")) {
                     Node.Field field = list.get().items().get(0).fields().get(key);
-                    text = field == null || !text.isEmpty() ? text : field.value().text();
+                    text = field == null || !text.isEmpty()
+                            ? text
+                            : field.value().text();
                 }
             }
         }
@@ -203,7 +208,12 @@ final class JobReader {
                     if (amount.value() > 0 && amount.value() <= OpeningReader.LONGEST) {
                         ordered.put(id, amount);
                     } else {
-                        in.report().error("out-of-range", field.value(), field.value().shown(), "above 0 mm, 50 m at most");
+                        in.report()
+                                .error(
+                                        "out-of-range",
+                                        field.value(),
+                                        field.value().shown(),
+                                        "above 0 mm, 50 m at most");
                     }
                 });
             });
@@ -221,8 +231,8 @@ final class JobReader {
             Optional<Amount> amount = value.flatMap(v -> any(fields, v));
             Dimension dimension = amount.map(Amount::dimension).orElse(Dimension.LENGTH);
             Optional<Doubt> doubt = doubt(fields, dimension);
-            return amount.map(a -> new FigureValue(
-                    doubt.map(d -> uncertain(id, a, d)).orElse(Uncertain.exact(a.value())), dimension));
+            return amount.map(a ->
+                    new FigureValue(doubt.map(d -> uncertain(id, a, d)).orElse(Uncertain.exact(a.value())), dimension));
         });
     }
 
@@ -239,15 +249,16 @@ final class JobReader {
     }
 
     private static Optional<Doubt> doubt(Fields in, Dimension dimension) {
-        boolean stated = in.find("u").isPresent() || in.find("limits").isPresent() || in.find("U").isPresent();
+        boolean stated = in.find("u").isPresent()
+                || in.find("limits").isPresent()
+                || in.find("U").isPresent();
         return stated || in.find("k").isPresent() ? Common.doubt(in, dimension) : Optional.empty();
     }
 
     private static Uncertain uncertain(String id, Amount amount, Doubt doubt) {
         double u = doubt.standardUncertainty(amount.value());
         return Uncertain.of(
-                amount.value(),
-                new Influence("declared/" + id, doubt.shape(), u, Double.POSITIVE_INFINITY, ""));
+                amount.value(), new Influence("declared/" + id, doubt.shape(), u, Double.POSITIVE_INFINITY, ""));
     }
 
     private String carry() {
@@ -257,7 +268,12 @@ final class JobReader {
         }
         Optional<String> raw = JobDocument.raw(carry.get());
         if (raw.isEmpty()) {
-            in.report().error("carry-too-large", carry.get(), "more than " + LONGEST_CARRY + " characters", "4 kB or less");
+            in.report()
+                    .error(
+                            "carry-too-large",
+                            carry.get(),
+                            "more than " + LONGEST_CARRY + " characters",
+                            "4 kB or less");
         }
         return raw.orElse("");
     }

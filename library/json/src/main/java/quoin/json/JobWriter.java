@@ -88,12 +88,11 @@ final class JobWriter {
     private void doubt(Doubt doubt) {
         boolean grows = doubt.growth() == Doubt.Growth.PER_LENGTH;
         double amount = grows ? doubt.amount() * 1000 : doubt.amount();
-        String name =
-                switch (doubt.statement()) {
-                    case STANDARD -> "u";
-                    case LIMITS -> "limits";
-                    case EXPANDED -> "U";
-                };
+        String name = switch (doubt.statement()) {
+            case STANDARD -> "u";
+            case LIMITS -> "limits";
+            case EXPANDED -> "U";
+        };
         out.amount(name, new Amount(amount, Common.spread(doubt.dimension())));
         if (doubt.statement() == Doubt.Statement.EXPANDED) {
             out.field("k", doubt.coverageFactor());

@@ -101,10 +101,15 @@ final class OpeningReader {
     }
 
     private double length(Fields fields, Node value, double least, double most) {
-        double mm = fields.amount(value, Dimension.LENGTH, units).map(Amount::value).orElse(Double.NaN);
+        double mm =
+                fields.amount(value, Dimension.LENGTH, units).map(Amount::value).orElse(Double.NaN);
         if (mm < least || mm > most) {
             fields.report()
-                    .error("out-of-range", value, value.shown(), Fields.plain(least) + " mm to " + Fields.plain(most) + " mm");
+                    .error(
+                            "out-of-range",
+                            value,
+                            value.shown(),
+                            Fields.plain(least) + " mm to " + Fields.plain(most) + " mm");
             return Double.NaN;
         }
         return mm;
@@ -146,10 +151,11 @@ final class OpeningReader {
     private Optional<Reading> reading(Fields fields) {
         String id = fields.optionalId("id");
         Optional<Span> of = fields.require("of", "a place such as width@head").flatMap(value -> span(fields, value));
-        Plane plane = Plane.find(fields.oneOf("in", List.of("front", "back"), "front")).orElse(Plane.FRONT);
+        Plane plane = Plane.find(fields.oneOf("in", List.of("front", "back"), "front"))
+                .orElse(Plane.FRONT);
         Optional<Node> read = fields.require("read", "a length, or a list of lengths");
-        Optional<Instrument> by = fields.require("by", "one of " + instruments.keySet())
-                .flatMap(value -> instrument(fields, value));
+        Optional<Instrument> by =
+                fields.require("by", "one of " + instruments.keySet()).flatMap(value -> instrument(fields, value));
         if (of.isEmpty() || read.isEmpty() || by.isEmpty()) {
             return Optional.empty();
         }
@@ -159,7 +165,8 @@ final class OpeningReader {
                             "wrong-dimension",
                             read.get(),
                             "a reading by " + by.get().id(),
-                            "an instrument whose doubts are in " + Fields.example(of.get().dimension()));
+                            "an instrument whose doubts are in "
+                                    + Fields.example(of.get().dimension()));
             return Optional.empty();
         }
         List<Double> values = values(fields, of.get(), read.get());
@@ -180,7 +187,11 @@ final class OpeningReader {
             } else if (amount.isPresent()) {
                 String limit = of.dimension() == Dimension.ANGLE ? "180 deg" : "50 m";
                 fields.report()
-                        .error("out-of-range", node, node.shown(), signed ? limit + " at most" : "above 0, " + limit + " at most");
+                        .error(
+                                "out-of-range",
+                                node,
+                                node.shown(),
+                                signed ? limit + " at most" : "above 0, " + limit + " at most");
             }
         }
         if (nodes.isEmpty()) {
@@ -199,7 +210,11 @@ final class OpeningReader {
             return text.isEmpty() ? Optional.empty() : Optional.of(Span.parse(text));
         } catch (IllegalArgumentException e) {
             fields.report()
-                    .error("unknown-value", value, text, "a place such as width@head, width@1/4, length@left, diagonal@head-left");
+                    .error(
+                            "unknown-value",
+                            value,
+                            text,
+                            "a place such as width@head, width@1/4, length@left, diagonal@head-left");
             return Optional.empty();
         }
     }
@@ -280,8 +295,10 @@ final class OpeningReader {
         fields.require("hinge", String.join(", ", SIDES));
         Optional<Side> hinge = Side.find(fields.oneOf("hinge", SIDES, ""));
         String opens = fields.oneOf("opens", List.of("in", "out", "unknown"), "unknown");
-        double swing = fields.amount("swing", Dimension.ANGLE).map(Amount::value).orElse(Double.NaN);
-        double reach = fields.find("reach").map(v -> length(fields, v, 0, LONGEST)).orElse(Double.NaN);
+        double swing =
+                fields.amount("swing", Dimension.ANGLE).map(Amount::value).orElse(Double.NaN);
+        double reach =
+                fields.find("reach").map(v -> length(fields, v, 0, LONGEST)).orElse(Double.NaN);
         String mustWork = fields.oneOf("mustWork", List.of("open", "closed", "both", "unknown"), "unknown");
         return hinge.map(side -> new Moving(name, side, opens, swing, reach, mustWork));
     }

@@ -21,8 +21,9 @@ import tools.jackson.core.json.JsonFactory;
  * whole ones have no point. Not safe for use by many threads.
  */
 final class Out {
-    private static final JsonFactory FACTORY =
-            JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
+            .build();
     private static final double LARGEST_WHOLE = 1e15;
 
     private final StringWriter text = new StringWriter();
@@ -177,7 +178,8 @@ final class Out {
 
     void declared(Declared declared) {
         Amount amount = new Amount(declared.value(), declared.dimension());
-        boolean plain = declared.basis() == Declared.Basis.DECLARED && !declared.source().isStated();
+        boolean plain = declared.basis() == Declared.Basis.DECLARED
+                && !declared.source().isStated();
         if (plain) {
             amount(amount);
             return;

@@ -46,11 +46,17 @@ public final class PartsDocument {
     private static Optional<Parts> parts(Fields in) {
         in.format(FORMAT);
         String id = in.id("id");
-        String version = in.require("version", "a version such as 1.0.0").map(v -> in.text(v, "")).orElse("");
-        List<Fabric> fabrics = List.copyOf(in.named("fabrics", PartsDocument::fabric).values());
-        List<Drive> drives = List.copyOf(in.named("drives", PartsDocument::drive).values());
-        List<Profile> profiles = List.copyOf(in.named("profiles", PartsDocument::profile).values());
-        List<Fastener> fasteners = List.copyOf(in.named("fasteners", PartsDocument::fastener).values());
+        String version = in.require("version", "a version such as 1.0.0")
+                .map(v -> in.text(v, ""))
+                .orElse("");
+        List<Fabric> fabrics =
+                List.copyOf(in.named("fabrics", PartsDocument::fabric).values());
+        List<Drive> drives =
+                List.copyOf(in.named("drives", PartsDocument::drive).values());
+        List<Profile> profiles =
+                List.copyOf(in.named("profiles", PartsDocument::profile).values());
+        List<Fastener> fasteners =
+                List.copyOf(in.named("fasteners", PartsDocument::fastener).values());
         if (id.isEmpty() || version.isEmpty()) {
             return Optional.empty();
         }
@@ -94,9 +100,7 @@ public final class PartsDocument {
         Declared hole = Common.declared(in, "hole", Dimension.LENGTH);
         Declared sink = Common.declared(in, "countersink", Dimension.LENGTH);
         List<Pull> pulls = in.object("pull", Common::pull).map(List::of).orElse(List.of());
-        return id.isEmpty()
-                ? Optional.empty()
-                : in.build(() -> new Fastener(id, thread, length, hole, sink, pulls));
+        return id.isEmpty() ? Optional.empty() : in.build(() -> new Fastener(id, thread, length, hole, sink, pulls));
     }
 
     /**

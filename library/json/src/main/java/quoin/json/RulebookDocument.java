@@ -28,7 +28,6 @@ import quoin.rulebook.Rulebook;
 import quoin.rulebook.SizeClause;
 import quoin.rulebook.SurveyRule;
 
-
 /** A rulebook as a document: {@code quoin-rulebook/1}. */
 public final class RulebookDocument {
     /** The name of the format. */
@@ -74,8 +73,12 @@ public final class RulebookDocument {
     private static Optional<Rulebook> rulebook(Fields in) {
         in.format(FORMAT);
         String id = in.id("id");
-        String version = in.require("version", "a version such as 1.2.0").map(v -> in.text(v, "")).orElse("");
-        String effective = in.require("effective", "a day such as 2026-01-01").map(v -> Common.date(in, v)).orElse("");
+        String version = in.require("version", "a version such as 1.2.0")
+                .map(v -> in.text(v, ""))
+                .orElse("");
+        String effective = in.require("effective", "a day such as 2026-01-01")
+                .map(v -> Common.date(in, v))
+                .orElse("");
         String title = in.text("title", "");
         in.require("decide", "a decision rule such as { \"rule\": \"simple\" }");
         Optional<DecisionRule> decide = in.object("decide", Common::rule);
@@ -187,7 +190,8 @@ public final class RulebookDocument {
         List<Item> less = in.each("less", RulebookDocument::item);
         List<Item> more = in.each("more", RulebookDocument::item);
         Rounding round = in.object("round", RulebookDocument::rounding).orElse(Rounding.NONE);
-        double within = in.amount("cutWithin", Dimension.LENGTH).map(Amount::value).orElse(Double.NaN);
+        double within =
+                in.amount("cutWithin", Dimension.LENGTH).map(Amount::value).orElse(Double.NaN);
         String because = in.text("because", "");
         Source source = Common.source(in);
         return id.isEmpty() || of.isEmpty()
@@ -199,7 +203,9 @@ public final class RulebookDocument {
         if (value.kind() == Node.Kind.TEXT) {
             String text = value.text();
             boolean isAmount = !text.isEmpty() && (Character.isDigit(text.charAt(0)) || text.charAt(0) == '-');
-            return isAmount ? any(in, value).map(a -> new Base.OfQuota(Quota.fixed(a))) : Optional.of(new Base.OfFigure(text));
+            return isAmount
+                    ? any(in, value).map(a -> new Base.OfQuota(Quota.fixed(a)))
+                    : Optional.of(new Base.OfFigure(text));
         }
         if (value.kind() == Node.Kind.NUMBER) {
             in.report().error("missing-unit", value, value.text(), "\"" + value.text() + " mm\"");
@@ -234,7 +240,8 @@ public final class RulebookDocument {
         boolean banded = in.find("bands").isPresent();
         boolean chosen = in.find("choice").isPresent();
         if ((fixed ? 1 : 0) + (banded ? 1 : 0) + (chosen ? 1 : 0) != 1) {
-            in.report().error("missing-field", in.node(), "these fields", "one of amount, bands, or choice with amounts");
+            in.report()
+                    .error("missing-field", in.node(), "these fields", "one of amount, bands, or choice with amounts");
             in.find("amounts");
             return Optional.empty();
         }
@@ -262,7 +269,8 @@ public final class RulebookDocument {
     }
 
     private static Optional<Quota> bands(Fields in) {
-        String by = in.require("by", "a figure or a size").map(v -> in.text(v, "")).orElse("");
+        String by =
+                in.require("by", "a figure or a size").map(v -> in.text(v, "")).orElse("");
         in.require("amounts", "a list of { \"upTo\": …, \"amount\": … }");
         List<Quota.Band> bands = in.each("amounts", inner -> {
             Optional<Amount> upTo = inner.require("upTo", SOME_AMOUNT).flatMap(v -> any(inner, v));
@@ -279,8 +287,9 @@ public final class RulebookDocument {
         Map<String, Amount> amounts = new LinkedHashMap<>();
         in.require("amounts", "an object of amounts by part").ifPresent(value -> {
             if (value.kind() == Node.Kind.OBJECT) {
-                value.fields().forEach((part, field) ->
-                        any(in, field.value()).ifPresent(amount -> amounts.put(part, amount)));
+                value.fields()
+                        .forEach(
+                                (part, field) -> any(in, field.value()).ifPresent(amount -> amounts.put(part, amount)));
             } else {
                 in.report().error("wrong-type", value, value.shown(), "an object of amounts by part");
             }
@@ -311,11 +320,14 @@ public final class RulebookDocument {
 
     private static Optional<BoundClause> bound(Fields in) {
         String id = in.id("id");
-        String figure = in.require("figure", "a figure or a size").map(v -> in.text(v, "")).orElse("");
+        String figure = in.require("figure", "a figure or a size")
+                .map(v -> in.text(v, ""))
+                .orElse("");
         List<Quota> atLeast = limit(in, "atLeast");
         List<Quota> atMost = limit(in, "atMost");
         List<Quota> within = limit(in, "within");
-        List<DecisionRule> decide = in.object("decide", Common::rule).map(List::of).orElse(List.of());
+        List<DecisionRule> decide =
+                in.object("decide", Common::rule).map(List::of).orElse(List.of());
         String because = in.text("because", "");
         Source source = Common.source(in);
         return id.isEmpty() || figure.isEmpty()
@@ -340,5 +352,4 @@ public final class RulebookDocument {
     public static String write(Rulebook rulebook) {
         return new RulebookWriter().write(rulebook);
     }
-
 }

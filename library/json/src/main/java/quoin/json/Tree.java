@@ -81,7 +81,8 @@ final class Tree {
             report.error("not-json", "", at.getLineNr(), at.getColumnNr(), gist(e), "JSON (RFC 8259)");
         } catch (TooManyNodes e) {
             TokenStreamLocation at = parser.currentLocation();
-            report.error("too-large", "", at.getLineNr(), at.getColumnNr(), "too many values", "200000 values or fewer");
+            report.error(
+                    "too-large", "", at.getLineNr(), at.getColumnNr(), "too many values", "200000 values or fewer");
         }
         return Optional.empty();
     }
@@ -93,7 +94,9 @@ final class Tree {
         int colon = message.indexOf(": expected");
         int cut = end > 0 ? end : colon > 0 ? colon : message.length();
         String text = message.substring(0, Math.min(cut, 120));
-        return text.isEmpty() ? "an unreadable text" : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+        return text.isEmpty()
+                ? "an unreadable text"
+                : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
     }
 
     private void constraint(StreamConstraintsException e) {
@@ -102,9 +105,11 @@ final class Tree {
         if (message.contains("depth")) {
             report.error("too-deep", "", at.getLineNr(), at.getColumnNr(), "more than 64 levels", "64 levels or fewer");
         } else if (message.contains("Number")) {
-            report.error("not-a-number", "", at.getLineNr(), at.getColumnNr(), "a very long number", "40 digits or fewer");
+            report.error(
+                    "not-a-number", "", at.getLineNr(), at.getColumnNr(), "a very long number", "40 digits or fewer");
         } else {
-            report.error("too-large", "", at.getLineNr(), at.getColumnNr(), "a very long text", "65536 characters or fewer");
+            report.error(
+                    "too-large", "", at.getLineNr(), at.getColumnNr(), "a very long text", "65536 characters or fewer");
         }
     }
 
@@ -129,8 +134,8 @@ final class Tree {
             case START_OBJECT -> object(pointer, line, column);
             case START_ARRAY -> array(pointer, line, column);
             case VALUE_STRING -> Node.leaf(Node.Kind.TEXT, parser.getString(), pointer, line, column);
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> Node.leaf(
-                    Node.Kind.NUMBER, parser.getString(), pointer, line, column);
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
+                Node.leaf(Node.Kind.NUMBER, parser.getString(), pointer, line, column);
             case VALUE_TRUE -> Node.leaf(Node.Kind.TRUE, "true", pointer, line, column);
             case VALUE_FALSE -> Node.leaf(Node.Kind.FALSE, "false", pointer, line, column);
             default -> Node.leaf(Node.Kind.NULL, "null", pointer, line, column);
