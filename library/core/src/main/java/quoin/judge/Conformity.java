@@ -20,8 +20,9 @@ public final class Conformity {
     /**
      * The probability that an estimate keeps a bound.
      *
-     * <p>One value: P = &Phi;((atMost &minus; y)/u) &minus; &Phi;((atLeast &minus; y)/u), 0 or 1 where u = 0. A least
-     * keeps atLeast when all its parts do, and atMost when one does; a greatest the other way round; a largest in size
+     * <p>One value: P = &Phi;((atMost &minus; y)/u) &minus; &Phi;((atLeast &minus; y)/u), 0 or 1 where u = 0, with
+     * Student's t for &Phi; where the influences have few degrees of freedom. Parts of a least or greatest are taken as
+     * normal. A least keeps atLeast when all its parts do, and atMost when one does; a greatest the other way round; a largest in size
      * keeps a bound when all its parts do.
      *
      * @param estimate the value with its doubt
@@ -30,7 +31,7 @@ public final class Conformity {
      */
     public static Odds odds(Estimate estimate, Bound bound) {
         if (estimate instanceof Uncertain value) {
-            return Odds.firstOrder(marginal(value, bound));
+            return Odds.firstOrder(Marginal.odds(value, bound));
         }
         return jointOdds(List.of(new Constraint(estimate, bound)));
     }
@@ -43,17 +44,9 @@ public final class Conformity {
      */
     public static Odds jointOdds(List<Constraint> constraints) {
         if (constraints.size() == 1 && constraints.get(0).estimate() instanceof Uncertain value) {
-            return Odds.firstOrder(marginal(value, constraints.get(0).bound()));
+            return Odds.firstOrder(Marginal.odds(value, constraints.get(0).bound()));
         }
         return new Region(constraints).odds();
-    }
-
-    private static double marginal(Uncertain value, Bound bound) {
-        double u = value.standardUncertainty();
-        if (u == 0) {
-            return bound.contains(value.value()) ? 1 : 0;
-        }
-        return Gauss.between((bound.atLeast() - value.value()) / u, (bound.atMost() - value.value()) / u);
     }
 
     /**
@@ -71,8 +64,7 @@ public final class Conformity {
      * @param rule how sure one must be
      * @return the finding, with odds, margin and the step {@code bound}
      */
-    public static Finding check(
-            String clause, Estimate estimate, Dimension dimension, Bound bound, DecisionRule rule) {
+    public static Finding check(String clause, Estimate estimate, Dimension dimension, Bound bound, DecisionRule rule) {
         return check(clause, estimate, dimension, bound, rule, Source.UNSTATED);
     }
 
@@ -110,9 +102,7 @@ public final class Conformity {
         double above = value.value() - bound.atLeast();
         double below = bound.atMost() - value.value();
         double u = value.standardUncertainty();
-        return above < below
-                ? new Margin(above, u, dimension, AT_LEAST)
-                : new Margin(below, u, dimension, AT_MOST);
+        return above < below ? new Margin(above, u, dimension, AT_LEAST) : new Margin(below, u, dimension, AT_MOST);
     }
 
     private static Args args(Dimension dimension, Bound bound, String against) {

@@ -16,13 +16,23 @@ import java.util.List;
 final class JointNormal {
     private static final double LEFT_OUT = 1e-7;
     private static final double CLOSE = 1e-6;
+    private static final double TABLE = 2e-8;
     private static final double COMMON = 0.5;
     private static final double RARE = 0.05;
 
     private JointNormal() {}
 
     /** One condition: slack + row&middot;z &ge; 0. */
-    record Row(double slack, double[] contributions) {
+    static final class Row {
+        final double slack;
+        final double[] contributions;
+
+        /** The array is kept, not copied. */
+        Row(double slack, double[] contributions) {
+            this.slack = slack;
+            this.contributions = contributions;
+        }
+
         double norm() {
             double most = 0;
             for (double c : contributions) {
@@ -40,13 +50,21 @@ final class JointNormal {
     }
 
     /** One condition in units of its own standard uncertainty: c&middot;z &ge; &minus;h, |c| = 1. */
-    private record Face(double h, double[] c) {
+    private static final class Face {
+        private final double h;
+        private final double[] c;
+
+        Face(double h, double[] c) {
+            this.h = h;
+            this.c = c;
+        }
+
         static Face of(Row row, double norm) {
-            double[] c = row.contributions().clone();
+            double[] c = row.contributions.clone();
             for (int k = 0; k < c.length; k++) {
                 c[k] /= norm;
             }
-            return new Face(row.slack() / norm, c);
+            return new Face(row.slack / norm, c);
         }
 
         double fails() {
@@ -59,9 +77,9 @@ final class JointNormal {
         List<Face> faces = new ArrayList<>();
         for (Row row : rows) {
             double norm = row.norm();
-            if (norm > 0 && !Double.isNaN(row.slack())) {
+            if (norm > 0 && !Double.isNaN(row.slack)) {
                 faces.add(Face.of(row, norm));
-            } else if (!(norm == 0 && row.slack() >= 0)) {
+            } else if (!(norm == 0 && row.slack >= 0)) {
                 return Odds.firstOrder(0);
             }
         }
@@ -69,7 +87,7 @@ final class JointNormal {
             return Odds.firstOrder(1);
         }
         if (faces.size() == 1) {
-            return Odds.firstOrder(Gauss.below(faces.get(0).h()));
+            return Odds.firstOrder(Gauss.below(faces.get(0).h));
         }
         return joint(faces);
     }
@@ -78,7 +96,7 @@ final class JointNormal {
         double least = 1;
         double fails = 0;
         for (Face face : faces) {
-            least = Math.min(least, Gauss.below(face.h()));
+            least = Math.min(least, Gauss.below(face.h));
             fails += face.fails();
         }
         double sum = Math.max(0, 1 - fails);
@@ -90,8 +108,8 @@ final class JointNormal {
         double[] h = new double[kept.size()];
         double[][] c = new double[h.length][];
         for (int i = 0; i < h.length; i++) {
-            h[i] = kept.get(i).h();
-            c[i] = kept.get(i).c();
+            h[i] = kept.get(i).h;
+            c[i] = kept.get(i).c;
         }
         Staircase stairs = new Staircase(h, c);
         if (stairs.rank() == 1) {
@@ -101,7 +119,7 @@ final class JointNormal {
         if (least - sum <= CLOSE) {
             return bounds(sum, least);
         }
-        return within(integral(h, stairs, 1 - sum), leftOut, sum, least);
+        return within(integral(h, stairs, 1 - sum), leftOut + TABLE * stairs.rank(), sum, least);
     }
 
     /** The better of the two ways to integrate, by how well each does on the first points. */
@@ -126,9 +144,9 @@ final class JointNormal {
         }
     }
 
-    private static Odds within(Integral integral, double leftOut, double lower, double upper) {
+    private static Odds within(Integral integral, double roundings, double lower, double upper) {
         double value = integral.value();
-        double error = integral.error() + leftOut;
+        double error = integral.error() + roundings;
         double clipped = Math.min(Math.max(value, lower), upper);
         return new Odds(
                 clipped,
@@ -144,7 +162,7 @@ final class JointNormal {
 
     /** Removes the faces that hardly ever fail; returns the probability that one of them does, at most. */
     private static double leaveOut(List<Face> faces) {
-        faces.sort(Comparator.comparingDouble(Face::h));
+        faces.sort(Comparator.comparingDouble((Face face) -> face.h));
         double sum = 0;
         for (int i = faces.size() - 1; i >= 0; i--) {
             double fails = faces.get(i).fails();

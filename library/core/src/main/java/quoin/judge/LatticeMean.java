@@ -3,16 +3,17 @@ package quoin.judge;
 /**
  * The mean of an integrand on a fixed lattice that grows.
  *
- * <p>Richtmyer points (multiples of the square roots of primes), folded so that the ends meet, under eight fixed shifts.
- * The error is three standard errors of the mean of the shifts. Growing stops below 1e-4 or at a cap of work; the error
+ * <p>Richtmyer points (multiples of the square roots of primes), folded so that the ends meet, under eleven fixed shifts.
+ * The error is three standard errors of the mean of the shifts, never less than 5e-6. Growing stops below 1e-4 or at a cap of work; the error
  * then stands as it is. Nothing is drawn at random: the same integrand gives the same digits on every machine. One use,
  * one thread.
  */
 final class LatticeMean {
-    private static final int SHIFTS = 8;
+    private static final int SHIFTS = 11;
     private static final int FIRST = 256;
     private static final int MOST_POINTS = 1 << 14;
     private static final double MOST_WORK = 1e8;
+    private static final double LEAST = 5e-6;
     private static final double WANTED = 1e-4;
 
     private final Integrand integrand;
@@ -46,7 +47,7 @@ final class LatticeMean {
         return mean;
     }
 
-    /** {@return three standard errors of the mean} */
+    /** {@return three standard errors of the mean, and never less than 5e-6} */
     double error() {
         double mean = value();
         double squares = 0;
@@ -54,7 +55,7 @@ final class LatticeMean {
             double d = sum / done - mean;
             squares += d * d;
         }
-        return 3 * StrictMath.sqrt(squares / (SHIFTS - 1) / SHIFTS);
+        return Math.max(LEAST, 3 * StrictMath.sqrt(squares / (SHIFTS - 1) / SHIFTS));
     }
 
     /** {@return how much error a unit of work leaves; less is better} */
@@ -109,14 +110,14 @@ final class LatticeMean {
         return candidate;
     }
 
-    /** Numbers of a linear congruence: a fixed table that needs no room. */
+    /** Shifts that are a lattice themselves, so that their mean is better than their spread tells. */
     private static double[][] shifts(int dimensions) {
         double[][] shifts = new double[SHIFTS][dimensions];
-        long state = 1;
-        for (double[] shift : shifts) {
+        for (int s = 0; s < SHIFTS; s++) {
+            int multiple = s;
             for (int q = 0; q < dimensions; q++) {
-                state = state * 6364136223846793005L + 1442695040888963407L;
-                shift[q] = (state >>> 11) * 0x1.0p-53;
+                shifts[s][q] = (double) multiple / SHIFTS;
+                multiple = 2 * multiple % SHIFTS;
             }
         }
         return shifts;

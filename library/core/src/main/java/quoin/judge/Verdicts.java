@@ -25,7 +25,7 @@ final class Verdicts {
         if (!holds(estimate, bound, rule, -1)) {
             return Finding.fail(clause);
         }
-        double band = Zones.band(rule, widest(estimate));
+        double band = band(widest(estimate), rule);
         return Finding.undecided(
                 clause, 2 * band > bound.atMost() - bound.atLeast() ? Reason.TOO_NARROW : Reason.DOUBT);
     }
@@ -40,24 +40,18 @@ final class Verdicts {
         if (odds.upper() >= p || odds.lower() <= 1 - p) {
             return Finding.undecided(clause, Reason.NUMERICAL);
         }
-        return Finding.undecided(clause, best(estimate, bound) < p ? Reason.TOO_NARROW : Reason.DOUBT);
+        return Finding.undecided(clause, Marginal.best(widest(estimate), bound) < p ? Reason.TOO_NARROW : Reason.DOUBT);
     }
 
-    /** The highest odds that any value of that doubt could reach. */
-    private static double best(Estimate estimate, Bound bound) {
-        double z = 0.5 * (bound.atMost() - bound.atLeast()) / widest(estimate);
-        return Gauss.between(-z, z);
-    }
-
-    /** The doubt that a two-sided limit must leave room for: that of the widest part where all must be inside. */
-    private static double widest(Estimate estimate) {
-        double u = governing(estimate).standardUncertainty();
+    /** The value that a two-sided limit must leave room for: the most doubtful part where all must be inside. */
+    private static Uncertain widest(Estimate estimate) {
+        Uncertain widest = governing(estimate);
         if (is(estimate, Extreme.Kind.LARGEST_IN_SIZE)) {
             for (Uncertain part : parts(estimate)) {
-                u = Math.max(u, part.standardUncertainty());
+                widest = part.standardUncertainty() > widest.standardUncertainty() ? part : widest;
             }
         }
-        return u;
+        return widest;
     }
 
     /** The value, or the part that governs. */
@@ -70,8 +64,12 @@ final class Verdicts {
         List<Uncertain> parts = parts(estimate);
         Predicate<Uncertain> high = part -> part.value() >= bound.atLeast() + side * band(part, rule);
         Predicate<Uncertain> low = part -> part.value() <= bound.atMost() - side * band(part, rule);
-        return (is(estimate, Extreme.Kind.GREATEST) ? parts.stream().anyMatch(high) : parts.stream().allMatch(high))
-                && (is(estimate, Extreme.Kind.LEAST) ? parts.stream().anyMatch(low) : parts.stream().allMatch(low));
+        return (is(estimate, Extreme.Kind.GREATEST)
+                        ? parts.stream().anyMatch(high)
+                        : parts.stream().allMatch(high))
+                && (is(estimate, Extreme.Kind.LEAST)
+                        ? parts.stream().anyMatch(low)
+                        : parts.stream().allMatch(low));
     }
 
     private static double band(Uncertain part, DecisionRule rule) {

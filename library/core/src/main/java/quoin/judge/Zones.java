@@ -72,7 +72,7 @@ record Zones(double passFrom, double passTo, double failBelow, double failAbove)
 
     /** {@return whether an estimate is decided} */
     boolean decides(double value) {
-        return value >= passFrom && value <= passTo || value <= failBelow || value >= failAbove;
+        return (value >= passFrom && value <= passTo) || value <= failBelow || value >= failAbove;
     }
 
     /** The probability that a normal estimate will be decided. */
