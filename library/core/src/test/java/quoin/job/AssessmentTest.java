@@ -1,0 +1,349 @@
+package quoin.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import quoin.clearance.SiteFacts;
+import quoin.judge.Finding;
+import quoin.judge.Reason;
+import quoin.judge.Verdict;
+import quoin.measure.Dimension;
+import quoin.measure.Doubt;
+import quoin.measure.Extreme;
+import quoin.measure.Uncertain;
+import quoin.opening.Cannot;
+import quoin.opening.Finish;
+import quoin.opening.HeadTowards;
+import quoin.opening.Obstacle;
+import quoin.opening.Plane;
+import quoin.opening.Reading;
+import quoin.opening.Side;
+import quoin.opening.Span;
+import quoin.parts.Declared;
+import quoin.parts.Parts;
+import quoin.parts.Supply;
+import quoin.rulebook.BoundClause;
+import quoin.rulebook.Quota;
+import quoin.rulebook.Rulebook;
+import quoin.rulebook.SurveyRule;
+
+class AssessmentTest {
+    private static Assessment assess(Job.Builder job) {
+        return Assessment.of(job.build(), Boathouse.rules(), Parts.NONE);
+    }
+
+    private static Finding finding(Assessment assessment, String clause) {
+        return assessment.findings().stream()
+                .filter(f -> f.clause().equals(clause))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aGoodJobPasses() {
+        Assessment assessment = assess(Boathouse.job(Boathouse.readings()));
+        assertThat(assessment.verdict()).isEqualTo(Verdict.PASS);
+        assertThat(assessment.survey().complete()).isTrue();
+        assertThat(assessment.probability()).isPresent();
+        assertThat(assessment.probability().getAsDouble()).isGreaterThan(0.99);
+        assertThat(assessment.adjustment().accepted()).isTrue();
+        Order order = assessment.order().orElseThrow();
+        assertThat(order.widthMm()).isEqualTo(assessment.sizes().find("frame.width").orElseThrow().value());
+        assertThat(order.widthMm()).isBetween(1490.0, 1497.0);
+        assertThat(assessment.shape().orElseThrow().placed()).isPresent();
+        assertThat(assessment.notChecked()).contains("fixings", "heat", "way-in");
+    }
+
+    @Test
+    void theSameJobGivesTheSameFindings() {
+        Assessment once = assess(Boathouse.job(Boathouse.readings()));
+        Assessment again = assess(Boathouse.job(Boathouse.readings()));
+        assertThat(again.findings()).isEqualTo(once.findings());
+        assertThat(again.figures()).isEqualTo(once.figures());
+    }
+
+    /** A size is a decision: the gap keeps the doubt of the opening, whatever the size was computed from. */
+    @Test
+    void theDoubtOfAGapIsNeverZero() {
+        Assessment assessment = assess(Boathouse.job(Boathouse.readings()));
+        FigureValue least = assessment.figures().get("gap.least");
+        assertThat(least).isNotNull();
+        for (Extreme.Part part : ((Extreme) least.estimate()).parts()) {
+            assertThat(part.value().standardUncertainty()).isGreaterThan(0.1);
+        }
+        for (int mm = 1480; mm <= 1500; mm += 5) {
+            Assessment ordered = assess(Boathouse.job(Boathouse.readings())
+                    .ordered(Map.of("frame.width", Boathouse.mm(mm), "frame.length", Boathouse.mm(2390))));
+            Extreme gap = (Extreme) ordered.figures().get("gap.least").estimate();
+            assertThat(gap.governing().value().standardUncertainty()).isGreaterThan(0.1);
+        }
+    }
+
+    @Test
+    void anOrderedSizeReplacesTheClause() {
+        Assessment assessment = assess(Boathouse.job(Boathouse.readings())
+                .ordered(Map.of("frame.width", Boathouse.mm(1510))));
+        assertThat(assessment.order().orElseThrow().widthMm()).isEqualTo(1510);
+        assertThat(finding(assessment, "goes-in").verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(assessment.verdict()).isEqualTo(Verdict.FAIL);
+    }
+
+    @Test
+    void aMissingDiagonalIsAnIncompleteSurvey() {
+        List<Reading> readings = new ArrayList<>(Boathouse.readings().subList(0, 6));
+        Assessment assessment = assess(Boathouse.job(readings));
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(assessment.survey().missing()).contains("diagonal@head-left", "diagonal@head-right");
+        assertThat(assessment.survey().next().orElseThrow().of()).isEqualTo("diagonal@head-left");
+        assertThat(finding(assessment, "adjustment").reason()).contains(Reason.NOT_DETERMINED);
+        assertThat(finding(assessment, "goes-in").reason()).contains(Reason.NOT_DETERMINED);
+        assertThat(assessment.shape()).isEmpty();
+        assertThat(assessment.order()).isEmpty();
+        assertThat(assessment.probability()).isEmpty();
+    }
+
+    @Test
+    void aReadingThatCannotBeTakenIsNotAskedFor() {
+        List<Reading> readings = new ArrayList<>(Boathouse.readings().subList(0, 6));
+        OpeningFacts facts = with(
+                readings, List.of(new Cannot(Span.parse("diagonal@head-left"), "chain opener in the way")), List.of());
+        Assessment assessment = assess(Boathouse.job(facts));
+        assertThat(assessment.survey().next().orElseThrow().of()).isEqualTo("diagonal@head-right");
+        assertThat(finding(assessment, "survey").steps()).anyMatch(step -> step.code().equals("cannot"));
+    }
+
+    private static OpeningFacts with(List<Reading> readings, List<Cannot> cannot, List<Obstacle> obstacles) {
+        return new OpeningFacts(
+                "recess",
+                Double.NaN,
+                HeadTowards.RIDGE,
+                true,
+                2,
+                Finish.UNSTATED,
+                readings,
+                cannot,
+                Map.of(),
+                obstacles,
+                List.of(),
+                List.of());
+    }
+
+    @Test
+    void withoutAHeadOrStraightnessNothingPasses() {
+        OpeningFacts facts =
+                OpeningFacts.finished(HeadTowards.UNKNOWN, Double.NaN, Boathouse.readings());
+        Assessment assessment = assess(Boathouse.job(facts));
+        assertThat(assessment.survey().missing()).containsExactly("headTowards", "straightWithin");
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(finding(assessment, "survey").reason()).contains(Reason.INCOMPLETE);
+        assertThat(assessment.survey().complete()).isFalse();
+    }
+
+    @Test
+    void aMisreadDiagonalLeavesEveryBoundOpenAndAsksForOneReading() {
+        List<Reading> readings = Boathouse.readings();
+        readings.set(6, Reading.of("diagonal@head-left", Boathouse.TAPE, 2852, 2852));
+        Assessment assessment = assess(Boathouse.job(readings));
+        assertThat(assessment.adjustment().accepted()).isFalse();
+        assertThat(assessment.adjustment().suspects()).isNotEmpty();
+        assertThat(finding(assessment, "goes-in").reason()).contains(Reason.READINGS_DISAGREE);
+        assertThat(finding(assessment, "adjustment").retakes()).isNotEmpty();
+        assertThat(assessment.survey().next()).isPresent();
+        assertThat(assessment.order()).isPresent();
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+    }
+
+    @Test
+    void sidesThatCannotCloseAreAFinding() {
+        List<Reading> readings = Boathouse.readings();
+        readings.set(5, Reading.of("length@right", Boathouse.TAPE, 9000));
+        readings.set(6, Reading.of("diagonal@head-left", Boathouse.TAPE, 500));
+        Assessment assessment = assess(Boathouse.job(readings));
+        assertThat(finding(assessment, "adjustment").reason()).contains(Reason.READINGS_DISAGREE);
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+    }
+
+    @Test
+    void bareWithoutStillIsUndecided() {
+        OpeningFacts facts = new OpeningFacts(
+                "recess",
+                Double.NaN,
+                HeadTowards.RIDGE,
+                false,
+                2,
+                new Finish(Finish.State.BARE, Map.of()),
+                Boathouse.readings(),
+                List.of(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                List.of());
+        Assessment assessment = assess(Boathouse.job(facts));
+        assertThat(finding(assessment, "finish").reason()).contains(Reason.INCOMPLETE);
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+    }
+
+    @Test
+    void aLiningStillToComeMakesTheFrameSmaller() {
+        Finish.Still lining = new Finish.Still(12.5, Doubt.limits(1, Dimension.LENGTH));
+        OpeningFacts facts = new OpeningFacts(
+                "recess",
+                Double.NaN,
+                HeadTowards.RIDGE,
+                false,
+                2,
+                new Finish(Finish.State.BARE, Map.of(Side.LEFT, lining, Side.RIGHT, lining)),
+                Boathouse.readings(),
+                List.of(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                List.of());
+        double bare = assess(Boathouse.job(facts)).order().orElseThrow().widthMm();
+        double finished =
+                assess(Boathouse.job(Boathouse.readings())).order().orElseThrow().widthMm();
+        // Two linings of 12.5 mm; each size is rounded down to 1 mm.
+        assertThat(finished - bare).isBetween(24.0, 26.0);
+    }
+
+    @Test
+    void missingFinishIsSaidSo() {
+        Assessment assessment = assess(Boathouse.job(with(Boathouse.readings(), List.of(), List.of())));
+        assertThat(finding(assessment, "survey").steps()).anyMatch(step -> step.code().equals("taken-as-finished"));
+        assertThat(assessment.verdict()).isEqualTo(Verdict.PASS);
+    }
+
+    @Test
+    void unknownSiteFactsNeverPass() {
+        Assessment assessment = assess(Boathouse.job(Boathouse.readings()).site(SiteFacts.UNKNOWN));
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(finding(assessment, "site.role").reason()).contains(Reason.NOT_VERIFIED);
+    }
+
+    @Test
+    void aRulebookMayLimitTheFactsItAsksFor() {
+        Rulebook rules = Boathouse.rules().withSiteAsks(List.of("role"));
+        Assessment assessment =
+                Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
+        assertThat(assessment.findings().stream()
+                        .map(Finding::clause)
+                        .filter(c -> c.startsWith("site.")))
+                .containsExactly("site.role");
+    }
+
+    @Test
+    void aQuoteIsNeverForCutting() {
+        Assessment assessment = assess(Boathouse.job(Boathouse.readings()).grade(Job.Grade.QUOTE));
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(finding(assessment, "grade").steps()).anyMatch(step -> step.code().equals("not-for-cutting"));
+    }
+
+    @Test
+    void whatIsAskedForAndNotBuiltIsNotVerified() {
+        Obstacle handle = new Obstacle("handle", Side.FOOT, 700, 820, 55, 30, 60);
+        Supply supply = new Supply(
+                "mains",
+                new Declared(230, Dimension.VOLTAGE, Declared.Basis.DECLARED, quoin.judge.Source.UNSTATED),
+                Declared.unknown(Dimension.AREA),
+                Declared.unknown(Dimension.LENGTH));
+        Assessment assessment = assess(Boathouse.job(with(Boathouse.readings(), List.of(), List.of(handle)))
+                .heat(new Heat(291.15, Double.NaN, Double.NaN))
+                .supply(supply));
+        for (String room : List.of("clearance", "heat", "supply")) {
+            assertThat(finding(assessment, room).reason()).contains(Reason.NOT_VERIFIED);
+            assertThat(assessment.notChecked()).doesNotContain(room);
+        }
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(assessment.cautions()).isNotEmpty();
+    }
+
+    @Test
+    void aBoundOnAFigureThatNoRoomComputesIsNotVerified() {
+        Rulebook rules = Boathouse.rules(
+                BoundClause.of("way-in", "wayin.longest").withAtLeast(Quota.fixed(Boathouse.mm(1400))));
+        Assessment assessment =
+                Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
+        assertThat(finding(assessment, "way-in").reason()).contains(Reason.NOT_VERIFIED);
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(assessment.probability()).isEmpty();
+    }
+
+    @Test
+    void aDeclaredFigureMayBeBounded() {
+        Rulebook rules = Boathouse.rules(
+                BoundClause.of("headroom", "site.headroom").withAtLeast(Quota.fixed(Boathouse.mm(2300))));
+        FigureValue headroom = new FigureValue(Uncertain.exact(2310), Dimension.LENGTH);
+        Job job = Boathouse.job(Boathouse.readings())
+                .declared(Map.of("site.headroom", headroom))
+                .build();
+        Assessment assessment = Assessment.of(job, rules, Parts.NONE);
+        assertThat(finding(assessment, "headroom").verdict()).isEqualTo(Verdict.PASS);
+    }
+
+    @Test
+    void aBoundMayNameASize() {
+        Rulebook rules = Boathouse.rules(
+                BoundClause.of("not-too-wide", "frame.width").withAtMost(Quota.fixed(Boathouse.mm(1200))));
+        Assessment assessment =
+                Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
+        assertThat(finding(assessment, "not-too-wide").verdict()).isEqualTo(Verdict.FAIL);
+    }
+
+    @Test
+    void anUndecidedBoundNamesTheReadingToTakeAgain() {
+        Rulebook rules = Boathouse.rules(BoundClause.of("square", "opening.diagonal.difference")
+                .withWithin(Quota.fixed(Boathouse.mm(1.2))));
+        Assessment assessment =
+                Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
+        Finding square = finding(assessment, "square");
+        assertThat(square.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(square.retakes()).isNotEmpty();
+        assertThat(assessment.survey().next().orElseThrow().because().code()).isEqualTo("would-settle");
+        assertThat(assessment.survey().complete()).isFalse();
+    }
+
+    @Test
+    void theBackOfTheRecessCounts() {
+        List<Reading> readings = Boathouse.readings();
+        readings.add(new Reading("", Span.parse("width@1/2"), Plane.BACK, List.of(1490.0), Boathouse.TAPE));
+        Assessment assessment = assess(Boathouse.job(readings));
+        assertThat(finding(assessment, "planes").reason()).contains(Reason.READINGS_DISAGREE);
+        List<Reading> lean = Boathouse.readings();
+        lean.add(new Reading("", Span.parse("width@1/2"), Plane.BACK, List.of(1501.0), Boathouse.TAPE));
+        Assessment narrower = assess(Boathouse.job(lean));
+        assertThat(narrower.order().orElseThrow().widthMm())
+                .isLessThan(assess(Boathouse.job(Boathouse.readings())).order().orElseThrow().widthMm());
+        lean.add(new Reading("", Span.parse("diagonal@head-left"), Plane.BACK, List.of(2830.0), Boathouse.TAPE));
+        assertThat(finding(assess(Boathouse.job(lean)), "planes").reason()).contains(Reason.NOT_DETERMINED);
+    }
+
+    @Test
+    void aRulebookWithErrorsIsRefused() {
+        Rulebook broken = Boathouse.rules(BoundClause.of("odd", "no.such.figure").withAtLeast(Quota.fixed(Boathouse.mm(1))));
+        Job job = Boathouse.job(Boathouse.readings()).build();
+        assertThatThrownBy(() -> Assessment.of(job, broken, Parts.NONE))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("unknown-figure");
+    }
+
+    @Test
+    void theSurveyKnowsFactsThatAreNotReadings() {
+        Rulebook rules = Boathouse.rules()
+                .withSurvey(new SurveyRule(
+                        List.of("slope", "finish", "markedOnSite", "straightWithin", "no-such-thing", "fall@head")));
+        Assessment assessment =
+                Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
+        assertThat(assessment.survey().missing()).containsExactly("slope", "markedOnSite", "no-such-thing", "fall@head");
+    }
+
+    @Test
+    void carryIsHandedThroughUnread() {
+        Assessment assessment = assess(Boathouse.job(Boathouse.readings()).carry("{\"order\":7}"));
+        assertThat(assessment.carry()).isEqualTo("{\"order\":7}");
+        assertThat(assessment.toString()).contains("reading-room");
+    }
+}
