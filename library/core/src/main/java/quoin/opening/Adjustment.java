@@ -21,7 +21,7 @@ import quoin.measure.Uncertain;
  */
 public final class Adjustment {
     /** The smallest shift that a test of 0.1 % sees four times in five, in standard deviations. */
-    static final double DELTA = 4.1321;
+    static final double DELTA = GlobalTest.DELTA;
 
     /** The critical value of a two-sided test of one reading at 0.1 %. */
     static final double CRITICAL_W = 3.2905;
@@ -91,7 +91,17 @@ public final class Adjustment {
         if (observations.spans.isEmpty()) {
             return new Adjustment(model, State.NOT_DETERMINED, Determinacy.missing(model, new double[0][0]));
         }
-        return new Solver(model, observations).solve();
+        Solver solver = new Solver(model, observations);
+        Adjustment solved = solver.solve();
+        return solved.isSolved() && !solver.isOutline() ? solver.cannotClose() : solved;
+    }
+
+    /** The same from a given start, for any four points: they need not run round an outline. Straight sides. */
+    static Adjustment from(double[] start, Survey survey, Plane plane) {
+        Model model = Model.of(survey.outline(plane), false);
+        Solver solver = new Solver(model, Observations.of(survey, plane, model));
+        System.arraycopy(start, 0, solver.x, 0, model.size());
+        return solver.solve();
     }
 
     /** The observations of one plane: readings first, then one prior for each offset. */
@@ -271,7 +281,7 @@ public final class Adjustment {
                 }
                 evaluate();
                 if (largest < CLOSE_ENOUGH * Math.max(1, Math.abs(x[0]))) {
-                    return isOutline() ? solved() : cannotClose();
+                    return solved();
                 }
             }
             return cannotClose();
