@@ -34,6 +34,7 @@ import quoin.opening.Survey;
 import quoin.opening.Suspect;
 import quoin.parts.Drive;
 import quoin.parts.Parts;
+import quoin.rulebook.FrameRule;
 import quoin.rulebook.Lint;
 import quoin.rulebook.Rulebook;
 import quoin.rulebook.Size;
@@ -126,6 +127,7 @@ public final class Assessment {
             findings.addAll(SiteChecks.findings(job.site(), siteAsks()));
             findings.addAll(Rooms.findings(job, rulebook));
             grade().ifPresent(findings::add);
+            hold().ifPresent(findings::add);
             this.survey = new SurveyState(missing, check.next(missing, findings));
             this.probability = joint(bounds.constraints());
         }
@@ -221,6 +223,15 @@ public final class Assessment {
                     ? Optional.of(Finding.undecided("grade", Reason.NOT_VERIFIED)
                             .plusStep(Step.of("not-for-cutting", Args.NONE)))
                     : Optional.empty();
+        }
+
+        /** The library holds a frame to the head; another side is not computed yet. */
+        private Optional<Finding> hold() {
+            FrameRule.Hold hold = rulebook.frame().hold();
+            return hold == FrameRule.Hold.HEAD
+                    ? Optional.empty()
+                    : Optional.of(Finding.undecided("frame", Reason.NOT_VERIFIED)
+                            .plusStep(Step.of("hold-not-built", Args.of("side", hold.text()))));
         }
 
         private OptionalDouble joint(List<Constraint> constraints) {

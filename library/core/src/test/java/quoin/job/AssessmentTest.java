@@ -27,6 +27,7 @@ import quoin.parts.Declared;
 import quoin.parts.Parts;
 import quoin.parts.Supply;
 import quoin.rulebook.BoundClause;
+import quoin.rulebook.FrameRule;
 import quoin.rulebook.Quota;
 import quoin.rulebook.Rulebook;
 import quoin.rulebook.SurveyRule;
@@ -338,6 +339,15 @@ class AssessmentTest {
         Assessment assessment =
                 Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
         assertThat(assessment.survey().missing()).containsExactly("slope", "markedOnSite", "no-such-thing", "fall@head");
+    }
+
+    @Test
+    void aFrameHeldToAnotherSideIsNotVerified() {
+        Rulebook rules = Boathouse.rules().withFrame(new FrameRule(FrameRule.Hold.LEFT, "area", List.of()));
+        Assessment assessment =
+                Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
+        assertThat(finding(assessment, "frame").reason()).contains(Reason.NOT_VERIFIED);
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
     }
 
     @Test
