@@ -49,7 +49,7 @@ final class Common {
         boolean ok = text.length() == 10;
         for (int i = 0; i < text.length() && ok; i++) {
             char c = text.charAt(i);
-            ok = i == 4 || i == 7 ? c == '-' : c >= '0' && c <= '9';
+            ok = i == 4 || i == 7 ? c == '-' : (c >= '0' && c <= '9');
         }
         if (!ok && value.kind() == Node.Kind.TEXT) {
             in.report().error("unknown-value", value, text, "a day such as 2026-11-02");

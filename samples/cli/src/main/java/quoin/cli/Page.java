@@ -50,7 +50,7 @@ final class Page {
     /** The words of a text; a unit stays with its number. */
     private static List<String> words(String text) {
         List<String> words = new ArrayList<>();
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", 0)) {
             boolean unit = word.startsWith("mm") && !words.isEmpty();
             if (unit) {
                 words.set(words.size() - 1, words.get(words.size() - 1) + " " + word);
