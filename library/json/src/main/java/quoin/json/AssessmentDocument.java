@@ -29,7 +29,7 @@ public final class AssessmentDocument {
      * @return the answer on one line, without a line feed
      */
     public static String refused(String job, List<Problem> problems) {
-        Out out = new Out();
+        Out out = Out.line();
         out.start();
         out.field("format", FORMAT);
         if (job.isEmpty()) {
@@ -41,7 +41,7 @@ public final class AssessmentDocument {
         out.field("verdict", "refused");
         out.array("problems", problems, AssessmentDocument::problem);
         out.end();
-        return out.line();
+        return out.text();
     }
 
     static void problem(Out out, Problem problem) {

@@ -23,7 +23,7 @@ final class AssessmentWriter {
     private static final double TO_DEGREES = 180 / Math.PI;
 
     private final Assessment assessment;
-    private final Out out = new Out();
+    private final Out out = Out.line();
 
     AssessmentWriter(Assessment assessment) {
         this.assessment = assessment;
@@ -62,7 +62,7 @@ final class AssessmentWriter {
         out.array("problems", assessment.problems(), AssessmentDocument::problem);
         out.raw("carry", assessment.carry().isEmpty() ? "{}" : assessment.carry());
         out.end();
-        return out.line();
+        return out.text();
     }
 
     private void parts() {
@@ -129,12 +129,22 @@ final class AssessmentWriter {
         return of.startsWith("angle@") ? value * TO_DEGREES : value;
     }
 
+    /** What an entry with a name of its own is of. */
+    private String placeOf(String name) {
+        for (AdjustedReading reading : assessment.adjustment().readings()) {
+            if (reading.name().equals(name)) {
+                return reading.of();
+            }
+        }
+        return name;
+    }
+
     private void reading(AdjustedReading reading) {
         out.field("of", reading.of());
         if (!reading.name().equals(reading.of())) {
             out.field("id", reading.name());
         }
-        out.field("residual", answer(reading.of(), reading.residual()));
+        out.optional("residual", answer(reading.of(), reading.residual()));
         out.optional("w", reading.w());
         out.optional("detectable", answer(reading.of(), reading.detectable()));
     }
@@ -143,7 +153,7 @@ final class AssessmentWriter {
         out.texts("readings", suspect.readings());
         out.array("slips", suspect.slips(), (o, slip) -> {
             out.field("reading", slip.reading());
-            out.field("by", answer(slip.reading(), slip.by()));
+            out.optional("by", answer(placeOf(slip.reading()), slip.by()));
             out.optional("looksLike", slip.looksLike());
         });
         out.field("askFor", suspect.askFor());
@@ -154,7 +164,7 @@ final class AssessmentWriter {
         out.startObject(id);
         out.field("value", dimension.toAnswer(figure.estimate().value()));
         if (figure.estimate() instanceof Uncertain u) {
-            out.field("u", spread(dimension, u.standardUncertainty()));
+            out.field("u", dimension.widthToAnswer(u.standardUncertainty()));
         }
         out.field("unit", dimension.answerUnit());
         if (figure.estimate() instanceof Uncertain) {
@@ -175,11 +185,6 @@ final class AssessmentWriter {
             out.endArray();
         }
         out.end();
-    }
-
-    /** A doubt converts by scale only. */
-    private static double spread(Dimension dimension, double u) {
-        return dimension == Dimension.TEMPERATURE ? u : dimension.toAnswer(u);
     }
 
     private void size(Size size) {
@@ -228,9 +233,9 @@ final class AssessmentWriter {
 
     private void margin(Margin margin) {
         out.startObject("margin");
-        out.optional("value", spread(margin.dimension(), margin.value()));
-        out.optional("u", spread(margin.dimension(), margin.u()));
-        out.field("unit", margin.dimension().answerUnit());
+        out.optional("value", margin.dimension().widthToAnswer(margin.value()));
+        out.optional("u", margin.dimension().widthToAnswer(margin.u()));
+        out.field("unit", Common.spread(margin.dimension()).answerUnit());
         out.field("against", margin.against());
         out.end();
     }
@@ -250,7 +255,7 @@ final class AssessmentWriter {
         out.texts("readings", retake.readings());
         out.optional("by", retake.by());
         out.field("times", retake.times());
-        out.optional("u", answer(retake.readings().get(0), retake.u()));
+        out.optional("u", answer(placeOf(retake.readings().get(0)), retake.u()));
         out.optional("settles", retake.settles());
     }
 

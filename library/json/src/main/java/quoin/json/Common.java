@@ -1,5 +1,7 @@
 package quoin.json;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +17,9 @@ import quoin.parts.Substrate;
 
 /** Pieces that several documents share. */
 final class Common {
+    private static final int DAY = 10;
+    private static final double HALF = 0.5;
+
     private Common() {}
 
     static Source source(Fields in) {
@@ -46,16 +51,19 @@ final class Common {
 
     static String date(Fields in, Node value) {
         String text = in.text(value, "");
-        boolean ok = text.length() == 10;
-        for (int i = 0; i < text.length() && ok; i++) {
-            char c = text.charAt(i);
-            ok = i == 4 || i == 7 ? c == '-' : (c >= '0' && c <= '9');
-        }
-        if (!ok && value.kind() == Node.Kind.TEXT) {
-            in.report().error("unknown-value", value, text, "a day such as 2026-11-02");
+        if (value.kind() == Node.Kind.TEXT && !isDay(text)) {
+            in.report().error("wrong-format", value, value.shown(), "a day such as 2026-11-02");
             return "";
         }
         return text;
+    }
+
+    private static boolean isDay(String text) {
+        try {
+            return text.length() == DAY && LocalDate.parse(text).getYear() >= 0;
+        } catch (DateTimeParseException e) {
+            return false;
+        }
     }
 
     static Optional<DecisionRule> rule(Fields in) {
@@ -63,10 +71,18 @@ final class Common {
         String rule = in.oneOf("rule", List.of("simple", "guarded"), "");
         if (rule.equals("guarded")) {
             in.require("probability", "a probability above 0.5 and below 1, such as 0.95");
-            double p = in.number("probability", 0.5, 1);
-            return Double.isNaN(p) ? Optional.empty() : in.build(() -> DecisionRule.guarded(p));
+            return in.find("probability").flatMap(value -> guarded(in, value));
         }
         return rule.isEmpty() ? Optional.empty() : Optional.of(DecisionRule.simple());
+    }
+
+    private static Optional<DecisionRule> guarded(Fields in, Node value) {
+        double p = in.number(value, -Double.MAX_VALUE, Double.MAX_VALUE);
+        if (p > HALF && p < 1) {
+            return Optional.of(DecisionRule.guarded(p));
+        }
+        in.report().error("out-of-range", value, value.shown(), "above 0.5 and below 1");
+        return Optional.empty();
     }
 
     /** A declared number: a text with a unit, or an object with value, basis and source. */
@@ -84,8 +100,7 @@ final class Common {
                     ? Optional.empty()
                     : Optional.of(Declared.of(new Amount(number, Dimension.RATIO)));
         }
-        return in.amount(value, dimension, "")
-                .filter(amount -> positive(in, value, amount))
+        return in.amount(value, dimension, Range.fromZero(dimension))
                 .map(Declared::of);
     }
 
@@ -103,14 +118,6 @@ final class Common {
             names.add(basis.text());
         }
         return Declared.Basis.find(in.oneOf("basis", names, "declared")).orElse(Declared.Basis.DECLARED);
-    }
-
-    private static boolean positive(Fields in, Node place, Amount amount) {
-        boolean ok = amount.value() >= 0 || amount.dimension() == Dimension.TEMPERATURE;
-        if (!ok) {
-            in.report().error("out-of-range", place, place.text(), "0 or more");
-        }
-        return ok;
     }
 
     static Optional<Pull> pull(Fields in) {
@@ -141,9 +148,9 @@ final class Common {
 
     /** One stated doubt: u, limits, or U with k. */
     static Optional<Doubt> doubt(Fields in, Dimension dimension) {
-        Optional<Amount> u = in.amount("u", spread(dimension));
-        Optional<Amount> limits = in.amount("limits", spread(dimension));
-        Optional<Amount> expanded = in.amount("U", spread(dimension));
+        Optional<Amount> u = in.amount("u", spread(dimension), Range.fromZero(spread(dimension)));
+        Optional<Amount> limits = in.amount("limits", spread(dimension), Range.fromZero(spread(dimension)));
+        Optional<Amount> expanded = in.amount("U", spread(dimension), Range.fromZero(spread(dimension)));
         double k = in.number("k", 0.001, 1000);
         String grows = in.oneOf("grows", List.of("fixed", "per-length"), "fixed");
         int stated = (in.find("u").isPresent() ? 1 : 0)

@@ -22,17 +22,30 @@ import quoin.measure.UnitTable;
  */
 final class Fields {
     private static final int LONGEST_ID = 64;
+    private static final double LARGEST_WHOLE = 1e15;
 
     private final Node node;
     private final Report report;
     private final TreeSet<String> taken = new TreeSet<>();
+    private String units;
 
+    /** The fields of a document, in which a bare number is no quantity. */
     Fields(Node node, Report report) {
+        this(node, report, "");
+    }
+
+    private Fields(Node node, Report report, String units) {
         this.node = node;
         this.report = report;
+        this.units = units;
         if (node.kind() != Node.Kind.OBJECT) {
             report.error("wrong-type", node, node.shown(), "an object");
         }
+    }
+
+    /** From here on, and in every object within, a bare number is a length in these units. */
+    void bareNumbersIn(String unit) {
+        units = unit;
     }
 
     Node node() {
@@ -46,7 +59,7 @@ final class Fields {
     /** Reports every field that was not asked for, with the nearest name that is known. */
     void end() {
         node.fields().forEach((name, field) -> {
-            if (!taken.contains(name)) {
+            if (!taken.contains(name) && !report.isFull()) {
                 report.add(Problem.error(
                                 "unknown-field",
                                 node.pointerTo(name),
@@ -61,7 +74,8 @@ final class Fields {
     private List<String> nearest(String name) {
         List<String> close = new ArrayList<>();
         for (String known : taken) {
-            if (distance(known, name) <= Math.max(1, name.length() / 3)) {
+            int most = Math.max(1, name.length() / 3);
+            if (Math.abs(known.length() - name.length()) <= most && distance(known, name) <= most) {
                 close.add(known);
             }
         }
@@ -110,7 +124,20 @@ final class Fields {
             report.error("wrong-type", value, value.shown(), right);
             return false;
         }
+        if (isHalved(value.text())) {
+            report.error("not-json", value, "half of a surrogate pair", "whole characters");
+            return false;
+        }
         return true;
+    }
+
+    private static boolean isHalved(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (Raw.isAlone(text, i)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A text, or what stands for a missing one. */
@@ -153,7 +180,7 @@ final class Fields {
             report.error(
                     "bad-id",
                     place,
-                    text,
+                    Node.shortened(text),
                     "a small letter or digit, then small letters, digits, points, dashes (64 at most)");
             return "";
         }
@@ -210,69 +237,139 @@ final class Fields {
     }
 
     static String plain(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e15
+        return value == Math.rint(value) && Math.abs(value) < LARGEST_WHOLE
                 ? Long.toString((long) value)
                 : Double.toString(value);
     }
 
-    /** A text with a unit of that kind. */
+    /** A text with a unit of that kind; or, in a job, a bare number for a length. */
     Optional<Amount> amount(String name, Dimension dimension) {
-        return find(name).flatMap(value -> amount(value, dimension, ""));
+        return find(name).flatMap(value -> amount(value, dimension));
     }
 
-    /** A text with a unit; or, where units are given, a bare number in them. */
-    Optional<Amount> amount(Node value, Dimension dimension, String units) {
-        if (value.kind() == Node.Kind.NUMBER && !units.isEmpty()) {
-            return bare(value, dimension, units);
-        }
+    Optional<Amount> amount(Node value, Dimension dimension) {
+        return amount(value, dimension, Range.any(dimension));
+    }
+
+    /** A quantity within a range. */
+    Optional<Amount> amount(String name, Dimension dimension, Range range) {
+        return find(name).flatMap(value -> amount(value, dimension, range));
+    }
+
+    Optional<Amount> amount(Node value, Dimension dimension, Range range) {
         if (value.kind() == Node.Kind.NUMBER) {
-            report.error("missing-unit", value, value.text(), "\"" + value.text() + " " + example(dimension) + "\"");
-            return Optional.empty();
+            return bare(value, dimension).flatMap(amount -> within(value, amount, range));
         }
         if (!is(value, Node.Kind.TEXT, "a text with a unit, such as \"" + sample(dimension) + "\"")) {
             return Optional.empty();
         }
-        return parsed(value, dimension);
-    }
-
-    private Optional<Amount> bare(Node value, Dimension dimension, String units) {
-        String unit = dimension == Dimension.LENGTH ? units : example(dimension);
-        Optional<UnitTable.Entry> entry = UnitTable.find(unit);
-        double number = Double.parseDouble(value.text());
-        if (entry.isEmpty() || !Double.isFinite(number)) {
-            report.error("not-a-number", value, value.text(), sample(dimension));
+        Optional<Amount> amount = parsed(value, dimension);
+        if (amount.isPresent() && amount.get().dimension() != dimension) {
+            report.error("wrong-dimension", value, value.text(), sample(dimension));
             return Optional.empty();
         }
-        return Optional.of(new Amount(entry.get().toBase(number), dimension));
+        return amount.flatMap(a -> within(value, a, range));
     }
 
-    private Optional<Amount> parsed(Node value, Dimension dimension) {
+    /** A quantity of any kind; its unit says which. A bare number in a job is a length. */
+    Optional<Amount> anyAmount(Node value, Dimension likely) {
+        boolean text = value.kind() == Node.Kind.TEXT;
+        Optional<Amount> amount = text ? parsed(value, likely) : amount(value, likely);
+        return amount.flatMap(a -> within(value, a, Range.any(a.dimension())));
+    }
+
+    private Optional<Amount> within(Node value, Amount amount, Range range) {
+        if (!range.has(amount)) {
+            report.error("out-of-range", value, value.shown(), range.words(amount.dimension()));
+            return Optional.empty();
+        }
+        return Optional.of(amount);
+    }
+
+    private Optional<Amount> bare(Node value, Dimension dimension) {
+        Optional<UnitTable.Entry> unit = dimension == Dimension.LENGTH ? UnitTable.find(units) : Optional.empty();
+        if (unit.isEmpty()) {
+            report.error("missing-unit", value, value.text(), "\"" + value.text() + " " + unitOf(dimension) + "\"");
+            return Optional.empty();
+        }
+        double base = unit.get().toBase(Double.parseDouble(value.text()));
+        if (!Double.isFinite(base)) {
+            report.error("out-of-range", value, value.shown(), Range.any(dimension).words(dimension));
+            return Optional.empty();
+        }
+        return Optional.of(new Amount(base, dimension));
+    }
+
+    private Optional<Amount> parsed(Node value, Dimension likely) {
         try {
-            Amount amount = AmountText.parse(value.text());
-            if (amount.dimension() != dimension) {
-                report.error("wrong-dimension", value, value.text(), sample(dimension));
-                return Optional.empty();
-            }
-            return Optional.of(amount);
+            return is(value, Node.Kind.TEXT, sample(likely)) ? Optional.of(AmountText.parse(value.text())) : Optional.empty();
         } catch (IllegalArgumentException e) {
-            String right = "\"" + sample(dimension) + "\"";
-            boolean digits = !value.text().isEmpty()
-                    && Character.isDigit(value.text().charAt(value.text().length() - 1));
-            report.error(
-                    digits ? "missing-unit" : isNumberFirst(value.text()) ? "wrong-unit" : "not-a-number",
-                    value,
-                    value.shown(),
-                    right);
+            String unit = unitIn(value.text());
+            boolean number = isNumberFirst(value.text());
+            if (number && unit.isEmpty() && isAmount(value.text().strip() + " " + unitOf(likely))) {
+                String right = "\"" + value.text().strip() + " " + unitOf(likely) + "\"";
+                report.error("missing-unit", value, value.shown(), right);
+            } else if (number && !unit.isEmpty() && UnitTable.find(unit).isEmpty()) {
+                report.error("wrong-unit", value, value.shown(), units(likely));
+            } else {
+                report.error("not-a-number", value, value.shown(), "\"" + sample(likely) + "\"");
+            }
             return Optional.empty();
         }
+    }
+
+    private static boolean isAmount(String text) {
+        try {
+            return Double.isFinite(AmountText.parse(text).value());
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
+    }
+
+    /** What follows the number in a text. */
+    private static String unitIn(String text) {
+        int at = 0;
+        while (at < text.length() && isOfNumber(text, at)) {
+            at++;
+        }
+        return text.substring(at).strip();
+    }
+
+    private static boolean isOfNumber(String text, int at) {
+        char c = text.charAt(at);
+        boolean more = at + 1 < text.length();
+        if (c == '/') {
+            return more && isDigit(text.charAt(at + 1));
+        }
+        if (c == 'e' || c == 'E') {
+            return more && (isDigit(text.charAt(at + 1)) || text.charAt(at + 1) == '-' || text.charAt(at + 1) == '+');
+        }
+        return isDigit(c) || " +-.,'\"".indexOf(c) >= 0;
+    }
+
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
     }
 
     private static boolean isNumberFirst(String text) {
-        return !text.isEmpty() && (Character.isDigit(text.charAt(0)) || text.charAt(0) == '-' || text.charAt(0) == '.');
+        String number = text.strip();
+        return !number.isEmpty() && (isDigit(number.charAt(0)) || "+-.".indexOf(number.charAt(0)) >= 0);
     }
 
-    static String example(Dimension dimension) {
-        return dimension.answerUnit();
+    /** The unit that a document writes for a dimension. */
+    static String unitOf(Dimension dimension) {
+        return dimension == Dimension.RATIO ? "%" : dimension.answerUnit();
+    }
+
+    /** Every unit of a dimension. */
+    private static String units(Dimension dimension) {
+        List<String> texts = new ArrayList<>();
+        for (UnitTable.Entry entry : UnitTable.all()) {
+            if (entry.dimension() == dimension) {
+                texts.add(entry.text());
+            }
+        }
+        return texts.isEmpty() ? unitOf(dimension) : String.join(", ", texts);
     }
 
     static String sample(Dimension dimension) {
@@ -308,7 +405,7 @@ final class Fields {
         find(name).ifPresent(value -> {
             if (is(value, Node.Kind.OBJECT, "an object")) {
                 value.fields().forEach((key, field) -> {
-                    String id = id(key, field.value());
+                    String id = id(key, value.key(key));
                     object(field.value(), fields -> reader.apply(id, fields))
                             .filter(item -> !id.isEmpty())
                             .ifPresent(item -> all.put(key, item));
@@ -323,7 +420,7 @@ final class Fields {
     }
 
     <T> Optional<T> object(Node value, Function<Fields, Optional<T>> reader) {
-        Fields fields = new Fields(value, report);
+        Fields fields = new Fields(value, report, units);
         if (value.kind() != Node.Kind.OBJECT) {
             return Optional.empty();
         }

@@ -2,6 +2,7 @@ package quoin.json;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import quoin.job.Job;
@@ -10,6 +11,8 @@ import quoin.job.Job;
 public final class JobDocument {
     /** The name of the format. */
     public static final String FORMAT = "quoin-job/1";
+
+    private static final int MOST_CARRIED = 4096;
 
     private JobDocument() {}
 
@@ -47,6 +50,6 @@ public final class JobDocument {
     /** {@return the raw text of a node, compact} */
     static Optional<String> raw(Node node) {
         String text = Raw.of(node);
-        return text.length() <= 4096 ? Optional.of(text) : Optional.empty();
+        return text.getBytes(StandardCharsets.UTF_8).length <= MOST_CARRIED ? Optional.of(text) : Optional.empty();
     }
 }

@@ -43,16 +43,18 @@ final class JobReader {
         in.require("units", "mm, in");
         String units = in.oneOf("units", List.of("mm", "in"), "mm");
         in.require("instruments", "an object of instruments by name");
+        in.bareNumbersIn(units);
         Map<String, Instrument> instruments = in.named("instruments", JobReader::instrument);
+        List<String> names = in.find("instruments").map(Node::fields).map(Map::keySet).map(List::copyOf).orElse(List.of());
         in.require("opening", "an object");
         Optional<OpeningFacts> opening =
-                in.object("opening", fields -> new OpeningReader(fields, units, instruments).opening());
+                in.object("opening", fields -> new OpeningReader(fields, names, instruments).opening());
         Optional<SiteFacts> site = in.object("site", JobReader::site);
         Optional<Heat> heat = in.object("heat", JobReader::heat);
         in.require("choose", "an object with a rulebook");
         Optional<Choices> choose = in.object("choose", JobReader::choose);
         Optional<Supply> supply = in.object("supply", JobReader::supply);
-        Map<String, Amount> ordered = ordered(units);
+        Map<String, Amount> ordered = ordered();
         Map<String, FigureValue> declared = declared();
         String carry = carry();
         if (id.isEmpty() || opening.isEmpty() || choose.isEmpty()) {
@@ -79,7 +81,7 @@ final class JobReader {
         String tapeClass = in.oneOf("accuracyClass", List.of("I", "II", "III"), "");
         String end = in.oneOf("end", List.of("hook", "butt"), "");
         Dimension dimension = dimension(in);
-        Optional<Amount> step = in.amount("step", dimension);
+        Optional<Amount> step = in.amount("step", dimension, Range.aboveZero(dimension));
         List<Doubt> each = in.each("each", doubt -> Common.doubt(doubt, dimension));
         List<Doubt> all = in.each("all", doubt -> Common.doubt(doubt, dimension));
         if (id.isEmpty()) {
@@ -188,23 +190,22 @@ final class JobReader {
     }
 
     private static Optional<Supply> supply(Fields in) {
-        in.require("kind", "mains, low-voltage, battery");
-        String kind = in.oneOf("kind", List.of("mains", "low-voltage", "battery"), "");
+        String kind = in.oneOf("kind", List.of("mains", "low-voltage", "battery", "unknown"), "unknown");
         Declared voltage = Common.declared(in, "voltage", Dimension.VOLTAGE);
         Declared cable = Common.declared(in, "cable", Dimension.AREA);
         Declared length = Common.declared(in, "cableLength", Dimension.LENGTH);
-        return kind.isEmpty() ? Optional.empty() : in.build(() -> new Supply(kind, voltage, cable, length));
+        return in.build(() -> new Supply(kind, voltage, cable, length));
     }
 
-    private Map<String, Amount> ordered(String units) {
+    private Map<String, Amount> ordered() {
         Map<String, Amount> ordered = new LinkedHashMap<>();
         in.find("ordered").ifPresent(value -> {
             if (value.kind() != Node.Kind.OBJECT) {
                 in.report().error("wrong-type", value, value.shown(), "an object of sizes by name");
             }
             value.fields().forEach((size, field) -> {
-                String id = in.id(size, field.value());
-                in.amount(field.value(), Dimension.LENGTH, units).ifPresent(amount -> {
+                String id = in.id(size, value.key(size));
+                in.amount(field.value(), Dimension.LENGTH, Range.EVERY).ifPresent(amount -> {
                     if (amount.value() > 0 && amount.value() <= OpeningReader.LONGEST) {
                         ordered.put(id, amount);
                     } else {
@@ -213,7 +214,7 @@ final class JobReader {
                                         "out-of-range",
                                         field.value(),
                                         field.value().shown(),
-                                        "above 0 mm, 50 m at most");
+                                        "above 0, 50 m at most");
                     }
                 });
             });
@@ -224,28 +225,17 @@ final class JobReader {
     private Map<String, FigureValue> declared() {
         return in.named("declared", (id, fields) -> {
             boolean named = id.startsWith("site.") || id.startsWith("own.");
-            if (!named) {
-                fields.report().error("bad-id", fields.node(), id, "a name that starts with site. or own.");
+            if (!named && !id.isEmpty()) {
+                Node key = in.find("declared").map(all -> all.key(id)).orElse(fields.node());
+                fields.report().error("bad-id", key, id, "a name that starts with site. or own.");
             }
             Optional<Node> value = fields.require("value", "a text with a unit, such as \"2.31 m\"");
-            Optional<Amount> amount = value.flatMap(v -> any(fields, v));
+            Optional<Amount> amount = value.flatMap(v -> fields.anyAmount(v, Dimension.LENGTH));
             Dimension dimension = amount.map(Amount::dimension).orElse(Dimension.LENGTH);
             Optional<Doubt> doubt = doubt(fields, dimension);
             return amount.map(a ->
                     new FigureValue(doubt.map(d -> uncertain(id, a, d)).orElse(Uncertain.exact(a.value())), dimension));
         });
-    }
-
-    private static Optional<Amount> any(Fields in, Node value) {
-        if (value.kind() == Node.Kind.NUMBER) {
-            double number = in.number(value, -1e12, 1e12);
-            return Double.isNaN(number) ? Optional.empty() : Optional.of(new Amount(number, Dimension.RATIO));
-        }
-        try {
-            return Optional.of(AmountText.parse(in.text(value, "")));
-        } catch (IllegalArgumentException e) {
-            return in.amount(value, Dimension.LENGTH, "");
-        }
     }
 
     private static Optional<Doubt> doubt(Fields in, Dimension dimension) {

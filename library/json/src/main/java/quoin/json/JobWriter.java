@@ -24,9 +24,10 @@ import quoin.parts.Substrate;
 
 /** Writes a job with its keys in a fixed order. Not safe for use by many threads. */
 final class JobWriter {
-    private static final double ROOT_THREE = Math.sqrt(3);
+    private static final double MM_IN_A_METRE = 1000;
+    private static final double ROOT_THREE = StrictMath.sqrt(3);
 
-    private final Out out = new Out();
+    private final Out out = Out.pages();
 
     String write(Job job) {
         out.start();
@@ -61,7 +62,7 @@ final class JobWriter {
             out.raw("carry", job.carry());
         }
         out.end();
-        return out.document();
+        return out.text() + "\n";
     }
 
     private void instrument(Instrument instrument) {
@@ -86,14 +87,15 @@ final class JobWriter {
     }
 
     private void doubt(Doubt doubt) {
-        boolean grows = doubt.growth() == Doubt.Growth.PER_LENGTH;
-        double amount = grows ? doubt.amount() * 1000 : doubt.amount();
         String name = switch (doubt.statement()) {
             case STANDARD -> "u";
             case LIMITS -> "limits";
             case EXPANDED -> "U";
         };
-        out.amount(name, new Amount(amount, Common.spread(doubt.dimension())));
+        boolean grows = doubt.growth() == Doubt.Growth.PER_LENGTH;
+        double scale = grows ? MM_IN_A_METRE : 1;
+        out.field(name, AmountWriter.text(doubt.amount() * scale, Common.spread(doubt.dimension()), value ->
+                value / scale == doubt.amount()));
         if (doubt.statement() == Doubt.Statement.EXPANDED) {
             out.field("k", doubt.coverageFactor());
         }
@@ -198,6 +200,10 @@ final class JobWriter {
             });
         }
         out.optional("known", substrate.known());
+        if (substrate.tested().size() > 1) {
+            throw new IllegalArgumentException("a side must have one pull test or none in a document, got "
+                    + substrate.tested().size());
+        }
         substrate.tested().forEach(pull -> {
             out.startObject("pull");
             out.pull(pull);
@@ -274,10 +280,17 @@ final class JobWriter {
         out.objects("declared", declared, (o, figure) -> {
             out.amount("value", new Amount(figure.estimate().value(), figure.dimension()));
             if (figure.estimate() instanceof Uncertain u && u.standardUncertainty() > 0) {
-                boolean limits = u.influences().get(0).shape() == Shape.RECTANGULAR;
-                double size = limits ? u.standardUncertainty() * ROOT_THREE : u.standardUncertainty();
-                out.amount(limits ? "limits" : "u", new Amount(size, Common.spread(figure.dimension())));
+                spread(u, Common.spread(figure.dimension()));
             }
         });
+    }
+
+    private void spread(Uncertain figure, Dimension dimension) {
+        double u = figure.standardUncertainty();
+        if (figure.influences().get(0).shape() == Shape.RECTANGULAR) {
+            out.field("limits", AmountWriter.text(u * ROOT_THREE, dimension, value -> value / ROOT_THREE == u));
+        } else {
+            out.amount("u", new Amount(u, dimension));
+        }
     }
 }

@@ -23,7 +23,10 @@ record Node(Kind kind, String text, Map<String, Field> fields, List<Node> items,
         NUMBER("a number"),
         TRUE("true"),
         FALSE("false"),
-        NULL("null");
+        NULL("null"),
+
+        /** Something that was reported where it was read; nothing more is said about it. */
+        BROKEN("unreadable");
 
         private final String words;
 
@@ -47,6 +50,12 @@ record Node(Kind kind, String text, Map<String, Field> fields, List<Node> items,
         return new Node(Kind.ARRAY, "", Map.of(), List.copyOf(items), pointer, line, column);
     }
 
+    /** The name of a field as a piece of the text. */
+    Node key(String name) {
+        Field field = fields.get(name);
+        return field == null ? this : leaf(Kind.TEXT, name, pointerTo(name), field.line(), field.column());
+    }
+
     static Node leaf(Kind kind, String text, String pointer, int line, int column) {
         return new Node(kind, text, Map.of(), List.of(), pointer, line, column);
     }
@@ -60,7 +69,7 @@ record Node(Kind kind, String text, Map<String, Field> fields, List<Node> items,
         };
     }
 
-    private static String shortened(String text) {
+    static String shortened(String text) {
         return text.length() <= 60 ? text : text.substring(0, 57) + "...";
     }
 

@@ -29,25 +29,27 @@ import quoin.parts.Substrate;
 final class OpeningReader {
     static final double LONGEST = 50_000;
 
+    private static final double RIGHT_ANGLE = 90;
+
     /** Where nobody says how good a lining is: plus or minus this, in mm. Common practice, no source. */
     private static final double LINING_WITHIN = 2;
 
     private static final List<String> SIDES = List.of("head", "right", "foot", "left");
 
     private final Fields in;
-    private final String units;
+    private final List<String> names;
     private final Map<String, Instrument> instruments;
 
-    OpeningReader(Fields in, String units, Map<String, Instrument> instruments) {
+    OpeningReader(Fields in, List<String> names, Map<String, Instrument> instruments) {
         this.in = in;
-        this.units = units;
+        this.names = names;
         this.instruments = instruments;
     }
 
     Optional<OpeningFacts> opening() {
         boolean recess = fit();
         shape();
-        double slope = in.amount("slope", Dimension.ANGLE).map(Amount::value).orElse(Double.NaN);
+        double slope = in.amount("slope", Dimension.ANGLE, Range.of(0, RIGHT_ANGLE)).map(Amount::value).orElse(Double.NaN);
         List<String> ways = List.of("ridge", "eaves", "marked", "unknown");
         HeadTowards head =
                 HeadTowards.find(in.oneOf("headTowards", ways, "unknown")).orElse(HeadTowards.UNKNOWN);
@@ -102,7 +104,7 @@ final class OpeningReader {
 
     private double length(Fields fields, Node value, double least, double most) {
         double mm =
-                fields.amount(value, Dimension.LENGTH, units).map(Amount::value).orElse(Double.NaN);
+                fields.amount(value, Dimension.LENGTH, Range.EVERY).map(Amount::value).orElse(Double.NaN);
         if (mm < least || mm > most) {
             fields.report()
                     .error(
@@ -155,7 +157,7 @@ final class OpeningReader {
                 .orElse(Plane.FRONT);
         Optional<Node> read = fields.require("read", "a length, or a list of lengths");
         Optional<Instrument> by =
-                fields.require("by", "one of " + instruments.keySet()).flatMap(value -> instrument(fields, value));
+                fields.require("by", String.join(", ", names)).flatMap(value -> instrument(fields, value));
         if (of.isEmpty() || read.isEmpty() || by.isEmpty()) {
             return Optional.empty();
         }
@@ -166,7 +168,7 @@ final class OpeningReader {
                             read.get(),
                             "a reading by " + by.get().id(),
                             "an instrument whose doubts are in "
-                                    + Fields.example(of.get().dimension()));
+                                    + Fields.unitOf(of.get().dimension()));
             return Optional.empty();
         }
         List<Double> values = values(fields, of.get(), read.get());
@@ -179,7 +181,7 @@ final class OpeningReader {
         List<Node> nodes = read.kind() == Node.Kind.ARRAY ? read.items() : List.of(read);
         List<Double> values = new ArrayList<>();
         for (Node node : nodes) {
-            Optional<Amount> amount = fields.amount(node, of.dimension(), units);
+            Optional<Amount> amount = fields.amount(node, of.dimension(), Range.EVERY);
             boolean signed = of instanceof Span.Bow || of instanceof Span.Fall;
             double most = of.dimension() == Dimension.ANGLE ? Math.PI : LONGEST;
             if (amount.isPresent() && isWithin(amount.get().value(), signed, most)) {
@@ -222,8 +224,8 @@ final class OpeningReader {
     private Optional<Instrument> instrument(Fields fields, Node value) {
         String name = fields.text(value, "");
         @Nullable Instrument found = instruments.get(name);
-        if (found == null && value.kind() == Node.Kind.TEXT) {
-            fields.report().error("unknown-instrument", value, name, String.join(", ", instruments.keySet()));
+        if (!names.contains(name) && value.kind() == Node.Kind.TEXT) {
+            fields.report().error("unknown-instrument", value, name, String.join(", ", names));
         }
         return Optional.ofNullable(found);
     }
@@ -296,7 +298,7 @@ final class OpeningReader {
         Optional<Side> hinge = Side.find(fields.oneOf("hinge", SIDES, ""));
         String opens = fields.oneOf("opens", List.of("in", "out", "unknown"), "unknown");
         double swing =
-                fields.amount("swing", Dimension.ANGLE).map(Amount::value).orElse(Double.NaN);
+                fields.amount("swing", Dimension.ANGLE, Range.fromZero(Dimension.ANGLE)).map(Amount::value).orElse(Double.NaN);
         double reach =
                 fields.find("reach").map(v -> length(fields, v, 0, LONGEST)).orElse(Double.NaN);
         String mustWork = fields.oneOf("mustWork", List.of("open", "closed", "both", "unknown"), "unknown");

@@ -13,8 +13,12 @@ import quoin.parts.Pull;
 import quoin.parts.Substrate;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.PrettyPrinter;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.core.util.Separators;
 
 /**
  * Writes JSON with its keys in the order of the calls. Numbers are the shortest that read back the same, on every JDK;
@@ -27,7 +31,38 @@ final class Out {
     private static final double LARGEST_WHOLE = 1e15;
 
     private final StringWriter text = new StringWriter();
-    private final JsonGenerator json = FACTORY.createGenerator(ObjectWriteContext.empty(), text);
+    private final JsonGenerator json;
+
+    private Out(ObjectWriteContext layout) {
+        json = FACTORY.createGenerator(layout, text);
+    }
+
+    /** A text on one line. */
+    static Out line() {
+        return new Out(ObjectWriteContext.empty());
+    }
+
+    /** A text for people: two spaces a level, a field a line. */
+    static Out pages() {
+        return new Out(new Pages());
+    }
+
+    private static final class Pages extends ObjectWriteContext.Base {
+        private static final Separators SPACED = Separators.createDefaultInstance()
+                .withObjectNameValueSpacing(Separators.Spacing.AFTER)
+                .withObjectEmptySeparator("")
+                .withArrayEmptySeparator("");
+
+        @Override
+        public PrettyPrinter getPrettyPrinter() {
+            return new DefaultPrettyPrinter(SPACED).withObjectIndenter(new DefaultIndenter("  ", "\n"));
+        }
+
+        @Override
+        public boolean hasPrettyPrinter() {
+            return true;
+        }
+    }
 
     void start() {
         json.writeStartObject();
@@ -94,6 +129,9 @@ final class Out {
     }
 
     void number(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("number must be finite in a document, got " + value);
+        }
         if (value == Math.rint(value) && Math.abs(value) < LARGEST_WHOLE) {
             json.writeNumber((long) value);
         } else {
@@ -109,7 +147,7 @@ final class Out {
 
     void raw(String name, String value) {
         json.writeName(name);
-        json.writeRawValue(value);
+        json.writeRawValue(Raw.compact(value));
     }
 
     <T> void objects(String name, Map<String, T> values, BiConsumer<Out, T> writer) {
@@ -135,38 +173,13 @@ final class Out {
         endArray();
     }
 
-    /** A quantity as a text with its unit, or a bare number where it is a count. */
+    /** A quantity as a text with its unit. */
     void amount(String name, Amount amount) {
-        json.writeName(name);
-        amount(amount);
+        field(name, AmountWriter.text(amount));
     }
 
     void amount(Amount amount) {
-        if (amount.dimension() == Dimension.RATIO) {
-            number(amount.value());
-        } else {
-            json.writeString(text(amount));
-        }
-    }
-
-    /** A quantity in the unit of answers, written so that it reads back to the very same value. */
-    static String text(Amount amount) {
-        double value = exact(amount);
-        return Fields.plain(value) + " " + amount.dimension().answerUnit();
-    }
-
-    /** The shortest decimal in the answer unit that reads back exactly; else the plain conversion. */
-    private static double exact(Amount amount) {
-        Dimension dimension = amount.dimension();
-        double value = dimension.toAnswer(amount.value());
-        for (int digits = 3; digits < 15; digits++) {
-            double scale = StrictMath.pow(10, digits);
-            double rounded = Math.rint(value * scale) / scale;
-            if (dimension.fromAnswer(rounded) == amount.value()) {
-                return rounded;
-            }
-        }
-        return value;
+        json.writeString(AmountWriter.text(amount));
     }
 
     void declared(String name, Declared declared) {
@@ -177,18 +190,27 @@ final class Out {
     }
 
     void declared(Declared declared) {
-        Amount amount = new Amount(declared.value(), declared.dimension());
         boolean plain = declared.basis() == Declared.Basis.DECLARED
                 && !declared.source().isStated();
         if (plain) {
-            amount(amount);
+            value(declared);
             return;
         }
         start();
-        amount("value", amount);
+        json.writeName("value");
+        value(declared);
         field("basis", declared.basis().text());
         source(declared.source());
         end();
+    }
+
+    /** A count is a number, everything else has a unit. */
+    private void value(Declared declared) {
+        if (declared.dimension() == Dimension.RATIO) {
+            number(declared.value());
+        } else {
+            amount(new Amount(declared.value(), declared.dimension()));
+        }
     }
 
     void pull(Pull pull) {
@@ -235,14 +257,9 @@ final class Out {
         }
     }
 
-    /** The text on one line. */
-    String line() {
+    /** What was written. */
+    String text() {
         json.close();
         return text.toString();
-    }
-
-    /** The text as a document of its own, ending with a line feed. */
-    String document() {
-        return line() + "\n";
     }
 }

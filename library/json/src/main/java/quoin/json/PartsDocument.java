@@ -110,7 +110,7 @@ public final class PartsDocument {
      * @return the text, keys in a fixed order, ending with a line feed
      */
     public static String write(Parts parts) {
-        Out out = new Out();
+        Out out = Out.pages();
         out.start();
         out.field("format", FORMAT);
         out.field("id", parts.id());
@@ -120,7 +120,7 @@ public final class PartsDocument {
         out.objects("profiles", parts.profiles(), PartsDocument::write);
         out.objects("fasteners", parts.fasteners(), PartsDocument::write);
         out.end();
-        return out.document();
+        return out.text() + "\n";
     }
 
     private static void write(Out out, Fabric fabric) {
@@ -155,6 +155,10 @@ public final class PartsDocument {
         out.declared("length", fastener.length());
         out.declared("hole", fastener.hole());
         out.declared("countersink", fastener.countersink());
+        if (fastener.pulls().size() > 1) {
+            throw new IllegalArgumentException("a fastener must have one pull or none in a document, got "
+                    + fastener.pulls().size() + " for " + fastener.id());
+        }
         for (Pull pull : fastener.pulls()) {
             out.startObject("pull");
             out.pull(pull);

@@ -6,14 +6,17 @@ import java.util.List;
 import quoin.judge.Args;
 import quoin.judge.Problem;
 
-/** Gathers the problems of one document. Not safe for use by many threads. */
+/** Gathers the problems of one document, 200 at most. Not safe for use by many threads. */
 final class Report {
     private static final int MOST = 200;
 
     private final List<Problem> problems = new ArrayList<>();
+    private boolean errors;
 
     void error(String code, Node node, String got, String right) {
-        error(code, node.pointer(), node.line(), node.column(), got, right);
+        if (node.kind() != Node.Kind.BROKEN) {
+            error(code, node.pointer(), node.line(), node.column(), got, right);
+        }
     }
 
     void error(String code, String pointer, int line, int column, String got, String right) {
@@ -22,13 +25,18 @@ final class Report {
     }
 
     void add(Problem problem) {
-        if (problems.size() < MOST) {
+        errors |= problem.severity() == Problem.Severity.ERROR;
+        if (!isFull()) {
             problems.add(problem);
         }
     }
 
+    boolean isFull() {
+        return problems.size() >= MOST;
+    }
+
     boolean hasErrors() {
-        return problems.stream().anyMatch(problem -> problem.severity() == Problem.Severity.ERROR);
+        return errors;
     }
 
     List<Problem> sorted() {

@@ -13,8 +13,8 @@ import quoin.judge.Catalogue;
 import quoin.judge.DecisionRule;
 import quoin.judge.Source;
 import quoin.measure.Amount;
-import quoin.measure.AmountText;
 import quoin.measure.Dimension;
+import quoin.opening.Span;
 import quoin.parts.Parts;
 import quoin.rulebook.Base;
 import quoin.rulebook.BoundClause;
@@ -34,6 +34,10 @@ public final class RulebookDocument {
     public static final String FORMAT = "quoin-rulebook/1";
 
     private static final String SOME_AMOUNT = "a text with a unit, such as \"3 mm\"";
+
+    /** What a survey may need beside readings. */
+    private static final List<String> STATED =
+            List.of("headTowards", "straightWithin", "slope", "finish", "markedOnSite");
 
     private RulebookDocument() {}
 
@@ -115,7 +119,7 @@ public final class RulebookDocument {
     private static List<Amount> amounts(Fields in, String name) {
         List<Amount> amounts = new ArrayList<>();
         for (Node item : in.list(name)) {
-            in.amount(item, Dimension.LENGTH, "").ifPresent(amounts::add);
+            in.amount(item, Dimension.LENGTH, Range.fromZero(Dimension.LENGTH)).ifPresent(amounts::add);
         }
         return amounts;
     }
@@ -123,9 +127,26 @@ public final class RulebookDocument {
     private static Optional<SurveyRule> survey(Fields in) {
         List<String> needs = new ArrayList<>();
         for (Node item : in.list("needs")) {
-            needs.add(in.text(item, ""));
+            needs.add(need(in, item));
         }
         return Optional.of(new SurveyRule(needs));
+    }
+
+    private static String need(Fields in, Node item) {
+        String need = in.text(item, "");
+        if (item.kind() == Node.Kind.TEXT && !STATED.contains(need) && !isSpan(need)) {
+            String right = String.join(", ", STATED) + ", or a place such as width@head";
+            in.report().error("unknown-value", item, item.shown(), right);
+        }
+        return need;
+    }
+
+    private static boolean isSpan(String text) {
+        try {
+            return !Span.parse(text).text().isEmpty();
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
     }
 
     private static Optional<List<String>> asks(Fields in) {
@@ -134,7 +155,7 @@ public final class RulebookDocument {
         for (Node item : in.list("asks")) {
             asks.add(in.oneOf(item, facts, ""));
         }
-        return Optional.of(asks);
+        return in.find("asks").map(list -> asks);
     }
 
     private static Optional<FixingRule> fixings(Fields in) {
@@ -181,7 +202,7 @@ public final class RulebookDocument {
 
     private static Optional<Amount> needed(Fields in, String name) {
         in.require(name, SOME_AMOUNT);
-        return in.amount(name, Dimension.LENGTH);
+        return in.amount(name, Dimension.LENGTH, Range.fromZero(Dimension.LENGTH));
     }
 
     private static Optional<SizeClause> size(Fields in) {
@@ -191,7 +212,7 @@ public final class RulebookDocument {
         List<Item> more = in.each("more", RulebookDocument::item);
         Rounding round = in.object("round", RulebookDocument::rounding).orElse(Rounding.NONE);
         double within =
-                in.amount("cutWithin", Dimension.LENGTH).map(Amount::value).orElse(Double.NaN);
+                in.amount("cutWithin", Dimension.LENGTH, Range.fromZero(Dimension.LENGTH)).map(Amount::value).orElse(Double.NaN);
         String because = in.text("because", "");
         Source source = Common.source(in);
         return id.isEmpty() || of.isEmpty()
@@ -208,8 +229,7 @@ public final class RulebookDocument {
                     : Optional.of(new Base.OfFigure(text));
         }
         if (value.kind() == Node.Kind.NUMBER) {
-            in.report().error("missing-unit", value, value.text(), "\"" + value.text() + " mm\"");
-            return Optional.empty();
+            return any(in, value).map(a -> new Base.OfQuota(Quota.fixed(a)));
         }
         return in.object(value, inner -> {
             if (inner.find("figure").isPresent()) {
@@ -251,21 +271,8 @@ public final class RulebookDocument {
         return banded ? in.object("bands", RulebookDocument::bands) : byChoice(in);
     }
 
-    /** An amount of any kind of quantity; its unit says which. */
     private static Optional<Amount> any(Fields in, Node value) {
-        if (value.kind() == Node.Kind.NUMBER) {
-            in.report().error("missing-unit", value, value.text(), "\"" + value.text() + " mm\"");
-            return Optional.empty();
-        }
-        if (value.kind() != Node.Kind.TEXT) {
-            in.report().error("wrong-type", value, value.shown(), SOME_AMOUNT);
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(AmountText.parse(value.text()));
-        } catch (IllegalArgumentException e) {
-            return in.amount(value, Dimension.LENGTH, "");
-        }
+        return in.anyAmount(value, Dimension.LENGTH);
     }
 
     private static Optional<Quota> bands(Fields in) {
@@ -287,9 +294,10 @@ public final class RulebookDocument {
         Map<String, Amount> amounts = new LinkedHashMap<>();
         in.require("amounts", "an object of amounts by part").ifPresent(value -> {
             if (value.kind() == Node.Kind.OBJECT) {
-                value.fields()
-                        .forEach(
-                                (part, field) -> any(in, field.value()).ifPresent(amount -> amounts.put(part, amount)));
+                value.fields().forEach((part, field) -> {
+                    String id = in.id(part, value.key(part));
+                    any(in, field.value()).ifPresent(amount -> amounts.put(id, amount));
+                });
             } else {
                 in.report().error("wrong-type", value, value.shown(), "an object of amounts by part");
             }

@@ -16,7 +16,7 @@ import quoin.rulebook.SizeClause;
 
 /** Writes a rulebook with its keys in a fixed order. Not safe for use by many threads. */
 final class RulebookWriter {
-    private final Out out = new Out();
+    private final Out out = Out.pages();
 
     String write(Rulebook book) {
         out.start();
@@ -41,7 +41,7 @@ final class RulebookWriter {
             out.end();
         });
         out.end();
-        return out.document();
+        return out.text() + "\n";
     }
 
     private void decide(DecisionRule rule) {
@@ -83,6 +83,7 @@ final class RulebookWriter {
             out.field("shortfall", shortfall.probability());
             out.end();
         } else if (size.of() instanceof Base.OfQuota of && of.quota() instanceof Quota.Fixed fixed) {
+            check(fixed);
             out.amount("of", fixed.amount());
         } else if (size.of() instanceof Base.OfQuota of) {
             out.startObject("of");
@@ -113,8 +114,17 @@ final class RulebookWriter {
         });
     }
 
+    /** A document has no room for a source of a bare amount: nothing is lost in silence. */
+    private static void check(Quota.Fixed fixed) {
+        if (fixed.source().isStated()) {
+            throw new IllegalArgumentException(
+                    "an amount must not have a source of its own in a document, got " + fixed.source());
+        }
+    }
+
     private void quota(Quota quota) {
         if (quota instanceof Quota.Fixed fixed) {
+            check(fixed);
             out.amount("amount", fixed.amount());
         } else if (quota instanceof Quota.Banded banded) {
             out.startObject("bands");
@@ -158,6 +168,7 @@ final class RulebookWriter {
     private void limit(String name, List<Quota> limits) {
         for (Quota limit : limits) {
             if (limit instanceof Quota.Fixed fixed) {
+                check(fixed);
                 out.amount(name, fixed.amount());
             } else {
                 out.startObject(name);

@@ -2,6 +2,11 @@ package quoin.json;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,26 +21,35 @@ import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.json.JsonReadFeature;
 
-/** Reads a JSON text into nodes with their places, within limits: a stranger's file costs a message, not the memory. */
+/**
+ * Reads a JSON text into nodes with their places, within limits: a stranger's file costs a message, not the memory.
+ * Columns count UTF-16 characters from 1. Not safe for use by many threads.
+ */
 final class Tree {
     static final int MOST_BYTES = 8 * 1024 * 1024;
     static final int MOST_DEPTH = 64;
     private static final int MOST_TEXT = 64 * 1024;
     private static final int MOST_DIGITS = 40;
+    private static final int MOST_NAME = 1000;
     private static final int MOST_NODES = 200_000;
+    private static final int LONGEST_GIST = 120;
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxNestingDepth(MOST_DEPTH)
                     .maxStringLength(MOST_TEXT)
-                    .maxNameLength(1000)
-                    .maxNumberLength(MOST_DIGITS)
+                    .maxNameLength(MOST_NAME)
+                    .maxNumberLength(MOST_TEXT)
                     .build())
             .build();
 
     private final JsonParser parser;
     private final Report report;
+    private String where = "";
     private int nodes;
 
     private Tree(JsonParser parser, Report report) {
@@ -54,11 +68,38 @@ final class Tree {
             report.error("too-large", "", 1, 1, "more than 8 MB", "8 MB or less");
             return Optional.empty();
         }
+        return decoded(json, report).flatMap(text -> of(text, report));
+    }
+
+    /** The text as nodes, or empty with a problem in the report. */
+    static Optional<Node> of(String json, Report report) {
         try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), json)) {
             return new Tree(parser, report).document();
-        } catch (StreamConstraintsException e) {
+        }
+    }
+
+    /** The bytes as UTF-8, without a byte order mark. */
+    private static Optional<String> decoded(byte[] json, Report report) {
+        CharBuffer text = CharBuffer.allocate(json.length);
+        CoderResult result = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT)
+                .decode(ByteBuffer.wrap(json), text, true);
+        text.flip();
+        if (result.isError()) {
+            int line = 1;
+            int column = 1;
+            for (int i = 0; i < text.length(); i++) {
+                boolean end = text.charAt(i) == '\n';
+                line += end ? 1 : 0;
+                column = end ? 1 : column + 1;
+            }
+            report.error("not-json", "", line, column, "bytes that are no UTF-8", "JSON (RFC 8259) in UTF-8");
             return Optional.empty();
         }
+        boolean marked = text.length() > 0 && text.charAt(0) == BYTE_ORDER_MARK;
+        return Optional.of(text.subSequence(marked ? 1 : 0, text.length()).toString());
     }
 
     private Optional<Node> document() {
@@ -68,6 +109,7 @@ final class Tree {
                 return Optional.empty();
             }
             Node root = value("");
+            where = "";
             if (parser.nextToken() != null) {
                 TokenStreamLocation at = parser.currentTokenLocation();
                 report.error("not-json", "", at.getLineNr(), at.getColumnNr(), "more text", "the end of the document");
@@ -80,37 +122,40 @@ final class Tree {
             TokenStreamLocation at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
             report.error("not-json", "", at.getLineNr(), at.getColumnNr(), gist(e), "JSON (RFC 8259)");
         } catch (TooManyNodes e) {
-            TokenStreamLocation at = parser.currentLocation();
-            report.error(
-                    "too-large", "", at.getLineNr(), at.getColumnNr(), "too many values", "200000 values or fewer");
+            stopped("too-large", "more than 200000 values", "200000 values or fewer");
         }
         return Optional.empty();
     }
 
     /** What was wrong in the parser's words, without its advice. */
     private static String gist(JacksonException e) {
-        String message = e.getOriginalMessage() == null ? "an unreadable text" : e.getOriginalMessage();
-        int end = message.indexOf(" (for ");
-        int colon = message.indexOf(": expected");
-        int cut = end > 0 ? end : colon > 0 ? colon : message.length();
-        String text = message.substring(0, Math.min(cut, 120));
-        return text.isEmpty()
+        String message = e.getOriginalMessage() == null ? "" : e.getOriginalMessage();
+        int cut = Math.min(message.length(), LONGEST_GIST);
+        for (String advice : List.of(" (for ", ": expected", ": was expecting", ": enable")) {
+            int at = message.indexOf(advice);
+            cut = at > 0 ? Math.min(cut, at) : cut;
+        }
+        return cut == 0
                 ? "an unreadable text"
-                : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+                : message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1, cut);
     }
 
     private void constraint(StreamConstraintsException e) {
-        TokenStreamLocation at = parser.currentLocation();
         String message = String.valueOf(e.getOriginalMessage());
         if (message.contains("depth")) {
-            report.error("too-deep", "", at.getLineNr(), at.getColumnNr(), "more than 64 levels", "64 levels or fewer");
+            stopped("too-deep", "more than 64 levels", "64 levels or fewer");
         } else if (message.contains("Number")) {
-            report.error(
-                    "not-a-number", "", at.getLineNr(), at.getColumnNr(), "a very long number", "40 digits or fewer");
+            stopped("not-a-number", "a number of more than 65536 digits", "40 digits or fewer");
+        } else if (message.contains("Name")) {
+            stopped("too-large", "a field's name of more than 1000 characters", "1000 characters or fewer");
         } else {
-            report.error(
-                    "too-large", "", at.getLineNr(), at.getColumnNr(), "a very long text", "65536 characters or fewer");
+            stopped("too-large", "a text of more than 65536 characters", "65536 characters or fewer");
         }
+    }
+
+    private void stopped(String code, String got, String right) {
+        TokenStreamLocation at = parser.currentLocation();
+        report.error(code, where, at.getLineNr(), at.getColumnNr(), got, right);
     }
 
     /** Thrown to leave a text with too many values. */
@@ -133,13 +178,28 @@ final class Tree {
         return switch (token) {
             case START_OBJECT -> object(pointer, line, column);
             case START_ARRAY -> array(pointer, line, column);
-            case VALUE_STRING -> Node.leaf(Node.Kind.TEXT, parser.getString(), pointer, line, column);
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-                Node.leaf(Node.Kind.NUMBER, parser.getString(), pointer, line, column);
+            case VALUE_STRING -> text(parser.getString(), pointer, line, column);
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser.getString(), pointer, line, column);
             case VALUE_TRUE -> Node.leaf(Node.Kind.TRUE, "true", pointer, line, column);
             case VALUE_FALSE -> Node.leaf(Node.Kind.FALSE, "false", pointer, line, column);
             default -> Node.leaf(Node.Kind.NULL, "null", pointer, line, column);
         };
+    }
+
+    private Node text(String text, String pointer, int line, int column) {
+        return Node.leaf(Node.Kind.TEXT, text, pointer, line, column);
+    }
+
+    /** A number; one that is none, or has too many digits, is reported here and only here. */
+    private Node number(String text, String pointer, int line, int column) {
+        char last = text.charAt(text.length() - 1);
+        boolean digits = last >= '0' && last <= '9';
+        if (digits && text.length() <= MOST_DIGITS) {
+            return Node.leaf(Node.Kind.NUMBER, text, pointer, line, column);
+        }
+        String got = digits ? "a number of " + text.length() + " characters" : text;
+        report.error("not-a-number", pointer, line, column, got, digits ? "40 digits or fewer" : "a finite number");
+        return Node.leaf(Node.Kind.BROKEN, "null", pointer, line, column);
     }
 
     private Node object(String pointer, int line, int column) {
@@ -149,6 +209,7 @@ final class Tree {
             TokenStreamLocation at = parser.currentTokenLocation();
             String name = parser.currentName();
             String to = self.pointerTo(name);
+            where = to;
             parser.nextToken();
             Node.Field field = new Node.Field(value(to), at.getLineNr(), at.getColumnNr());
             if (fields.putIfAbsent(name, field) != null) {
@@ -160,8 +221,10 @@ final class Tree {
 
     private Node array(String pointer, int line, int column) {
         List<Node> items = new ArrayList<>();
+        where = pointer + "/0";
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             items.add(value(pointer + "/" + items.size()));
+            where = pointer + "/" + items.size();
         }
         return Node.array(items, pointer, line, column);
     }
