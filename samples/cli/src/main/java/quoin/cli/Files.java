@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 
 /** Files as bytes; what cannot be read is a bad use. */
 final class Files {
-    /** Far above any document, far below what would hurt: beyond it the reader of documents refuses anyway. */
-    private static final int MOST = 64 * 1024 * 1024;
+    /** More than the readers of documents take, so that they see that a file is too large. */
+    private static final int MOST = 9 * 1024 * 1024;
 
     private Files() {}
 

@@ -1,0 +1,143 @@
+package quoin.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DemoJobsTest {
+    @ParameterizedTest
+    @CsvSource({
+        "reading-room.json, 0, ORDER, SURVEY COMPLETE: you may come down",
+        "reading-room-skew.json, 20, DO NOT ORDER, SURVEY COMPLETE: you may come down",
+        "reading-room-misread.json, 10, MEASURE AGAIN, STAY UP: one more reading",
+        "reading-room-inches.json, 10, NOT YET, STAY UP: one more reading"
+    })
+    void eachDemoHasItsHeadlineAndItsExitCode(String job, int code, String headline, String survey) {
+        Run run = Run.of("assess", Run.demo(job));
+        assertThat(run.err()).isEmpty();
+        assertThat(run.code()).isEqualTo(code);
+        List<String> lines = run.out().lines().toList();
+        assertThat(lines.get(1)).startsWith(headline + "  ");
+        assertThat(lines.get(2)).isEqualTo(survey);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "reading-room.json",
+                "reading-room-skew.json",
+                "reading-room-misread.json",
+                "reading-room-inches.json"
+            })
+    void noLineOfASheetIsLongerThanEightyColumns(String job) {
+        assertThat(Run.of("assess", Run.demo(job)).out().lines())
+                .allSatisfy(line ->
+                        assertThat(line.codePointCount(0, line.length())).isLessThanOrEqualTo(80))
+                .allSatisfy(line -> assertThat(line).isEqualTo(line.stripTrailing()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "reading-room.json, pass, 0",
+        "reading-room-skew.json, fail, 20",
+        "reading-room-misread.json, undecided, 10",
+        "reading-room-inches.json, undecided, 10"
+    })
+    void eachDemoAnswersInTheFormat(String job, String verdict, int code) {
+        Run run = Run.of("assess", Run.demo(job), "--json");
+        assertThat(run.code()).isEqualTo(code);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .startsWith("{\"format\":\"quoin-assessment/1\",")
+                .endsWith("}\n")
+                .contains("\"verdict\":\"" + verdict + "\"");
+        assertThat(run.out().lines()).hasSize(1);
+    }
+
+    @Test
+    void theSheetSaysAllThatAFitterAndAnOfficeNeed() {
+        String sheet = Run.of("assess", Run.demo("reading-room.json")).out();
+        assertThat(sheet)
+                .contains("WHERE YOU STAND", "facing the head", "towards the ridge")
+                .contains("THE OPENING AS MEASURED", "head 1503", "Diagonals:")
+                .contains("MADE SIZES: nothing more is taken off", "frame width       1495 mm")
+                .contains("CHECKS", "goes-in", "to spare, give or take", "against")
+                .contains("misread by less than")
+                .contains("TAKE CARE", "Never lean or stand on glazing")
+                .contains("NOT CHECKED, BECAUSE NOBODY ASKED")
+                .doesNotContain("standard uncertainty");
+    }
+
+    /** By the least reading each way the order would be 1494 mm wide, 1.9 mm more than the rectangle that goes in. */
+    @Test
+    void theSkewedOpeningShowsWhatTheLeastReadingWouldDo() {
+        String sheet = Run.of("assess", Run.demo("reading-room-skew.json")).out();
+        assertThat(sheet).contains("would go in only with force").contains("SIZES SO FAR: not to be cut");
+        Run forced = Run.of("assess", Run.demo("reading-room-skew.json"), "--json");
+        assertThat(forced.out()).contains("\"fit.rule.width\":{\"value\":1500,");
+    }
+
+    @Test
+    void theMisreadDiagonalIsNamed() {
+        String sheet = Run.of("assess", Run.demo("reading-room-misread.json")).out();
+        assertThat(sheet)
+                .contains("THE READINGS DO NOT AGREE")
+                .contains("diagonal from head-right to foot-left: read 10 mm too long")
+                .contains("Next: diagonal from head-right to foot-left, with the tape");
+    }
+
+    @Test
+    void theIncompleteSurveyAsksForTheMissingDiagonal() {
+        String sheet = Run.of("assess", Run.demo("reading-room-inches.json")).out();
+        assertThat(sheet)
+                .contains("59 3/16 in")
+                .contains("Next: diagonal from head-right to foot-left, with the tape; it is still")
+                .contains("Had the diagonal from head-left to foot-right been misread by any amount");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "reading-room.json",
+                "reading-room-skew.json",
+                "reading-room-misread.json",
+                "reading-room-inches.json"
+            })
+    void theSameCallGivesTheSameBytesUnderAnotherLocaleAndTimeZone(String job) {
+        Run sheet = Run.of("assess", Run.demo(job));
+        Run json = Run.of("assess", Run.demo(job), "--json");
+        Locale locale = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+            assertThat(Run.of("assess", Run.demo(job))).isEqualTo(sheet);
+            assertThat(Run.of("assess", Run.demo(job), "--json")).isEqualTo(json);
+            Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+            assertThat(Run.of("assess", Run.demo(job))).isEqualTo(sheet);
+            assertThat(Run.of("assess", Run.demo(job), "--json")).isEqualTo(json);
+        } finally {
+            Locale.setDefault(locale);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    @Test
+    void theDemoSucceedsWhateverTheVerdict() {
+        for (String job : List.of("reading-room.json", "reading-room-skew.json", "reading-room-misread.json")) {
+            Run expected = Run.of("assess", Run.demo(job));
+            var out = new java.io.ByteArrayOutputStream();
+            var stream = Main.utf8(out);
+            int code = Demo.run(List.of(Run.demo(job)), stream, stream);
+            stream.flush();
+            assertThat(code).isZero();
+            assertThat(out.toString(java.nio.charset.StandardCharsets.UTF_8)).isEqualTo(expected.out());
+        }
+    }
+}
