@@ -100,8 +100,7 @@ final class Common {
                     ? Optional.empty()
                     : Optional.of(Declared.of(new Amount(number, Dimension.RATIO)));
         }
-        return in.amount(value, dimension, Range.fromZero(dimension))
-                .map(Declared::of);
+        return in.amount(value, dimension, Range.fromZero(dimension)).map(Declared::of);
     }
 
     private static Optional<Declared> declaredOf(Fields in, Dimension dimension) {

@@ -294,7 +294,8 @@ final class Fields {
         }
         double base = unit.get().toBase(Double.parseDouble(value.text()));
         if (!Double.isFinite(base)) {
-            report.error("out-of-range", value, value.shown(), Range.any(dimension).words(dimension));
+            report.error(
+                    "out-of-range", value, value.shown(), Range.any(dimension).words(dimension));
             return Optional.empty();
         }
         return Optional.of(new Amount(base, dimension));
@@ -302,7 +303,9 @@ final class Fields {
 
     private Optional<Amount> parsed(Node value, Dimension likely) {
         try {
-            return is(value, Node.Kind.TEXT, sample(likely)) ? Optional.of(AmountText.parse(value.text())) : Optional.empty();
+            return is(value, Node.Kind.TEXT, sample(likely))
+                    ? Optional.of(AmountText.parse(value.text()))
+                    : Optional.empty();
         } catch (IllegalArgumentException e) {
             String unit = unitIn(value.text());
             boolean number = isNumberFirst(value.text());

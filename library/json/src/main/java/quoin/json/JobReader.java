@@ -13,7 +13,6 @@ import quoin.job.Heat;
 import quoin.job.Job;
 import quoin.job.OpeningFacts;
 import quoin.measure.Amount;
-import quoin.measure.AmountText;
 import quoin.measure.Dimension;
 import quoin.measure.Doubt;
 import quoin.measure.Influence;
@@ -45,7 +44,11 @@ final class JobReader {
         in.require("instruments", "an object of instruments by name");
         in.bareNumbersIn(units);
         Map<String, Instrument> instruments = in.named("instruments", JobReader::instrument);
-        List<String> names = in.find("instruments").map(Node::fields).map(Map::keySet).map(List::copyOf).orElse(List.of());
+        List<String> names = in.find("instruments")
+                .map(Node::fields)
+                .map(Map::keySet)
+                .map(List::copyOf)
+                .orElse(List.of());
         in.require("opening", "an object");
         Optional<OpeningFacts> opening =
                 in.object("opening", fields -> new OpeningReader(fields, names, instruments).opening());

@@ -94,8 +94,12 @@ final class JobWriter {
         };
         boolean grows = doubt.growth() == Doubt.Growth.PER_LENGTH;
         double scale = grows ? MM_IN_A_METRE : 1;
-        out.field(name, AmountWriter.text(doubt.amount() * scale, Common.spread(doubt.dimension()), value ->
-                value / scale == doubt.amount()));
+        out.field(
+                name,
+                AmountWriter.text(
+                        doubt.amount() * scale,
+                        Common.spread(doubt.dimension()),
+                        value -> value / scale == doubt.amount()));
         if (doubt.statement() == Doubt.Statement.EXPANDED) {
             out.field("k", doubt.coverageFactor());
         }

@@ -49,7 +49,9 @@ final class OpeningReader {
     Optional<OpeningFacts> opening() {
         boolean recess = fit();
         shape();
-        double slope = in.amount("slope", Dimension.ANGLE, Range.of(0, RIGHT_ANGLE)).map(Amount::value).orElse(Double.NaN);
+        double slope = in.amount("slope", Dimension.ANGLE, Range.of(0, RIGHT_ANGLE))
+                .map(Amount::value)
+                .orElse(Double.NaN);
         List<String> ways = List.of("ridge", "eaves", "marked", "unknown");
         HeadTowards head =
                 HeadTowards.find(in.oneOf("headTowards", ways, "unknown")).orElse(HeadTowards.UNKNOWN);
@@ -103,8 +105,9 @@ final class OpeningReader {
     }
 
     private double length(Fields fields, Node value, double least, double most) {
-        double mm =
-                fields.amount(value, Dimension.LENGTH, Range.EVERY).map(Amount::value).orElse(Double.NaN);
+        double mm = fields.amount(value, Dimension.LENGTH, Range.EVERY)
+                .map(Amount::value)
+                .orElse(Double.NaN);
         if (mm < least || mm > most) {
             fields.report()
                     .error(
@@ -297,8 +300,9 @@ final class OpeningReader {
         fields.require("hinge", String.join(", ", SIDES));
         Optional<Side> hinge = Side.find(fields.oneOf("hinge", SIDES, ""));
         String opens = fields.oneOf("opens", List.of("in", "out", "unknown"), "unknown");
-        double swing =
-                fields.amount("swing", Dimension.ANGLE, Range.fromZero(Dimension.ANGLE)).map(Amount::value).orElse(Double.NaN);
+        double swing = fields.amount("swing", Dimension.ANGLE, Range.fromZero(Dimension.ANGLE))
+                .map(Amount::value)
+                .orElse(Double.NaN);
         double reach =
                 fields.find("reach").map(v -> length(fields, v, 0, LONGEST)).orElse(Double.NaN);
         String mustWork = fields.oneOf("mustWork", List.of("open", "closed", "both", "unknown"), "unknown");

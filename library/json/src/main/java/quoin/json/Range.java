@@ -57,6 +57,8 @@ record Range(double least, boolean open, double most) {
     String words(Dimension dimension) {
         String unit = dimension == Dimension.RATIO ? "" : " " + dimension.answerUnit();
         String top = Fields.plain(most) + unit;
-        return open ? "above " + Fields.plain(least) + unit + ", " + top + " at most" : Fields.plain(least) + unit + " to " + top;
+        return open
+                ? "above " + Fields.plain(least) + unit + ", " + top + " at most"
+                : Fields.plain(least) + unit + " to " + top;
     }
 }

@@ -211,8 +211,9 @@ public final class RulebookDocument {
         List<Item> less = in.each("less", RulebookDocument::item);
         List<Item> more = in.each("more", RulebookDocument::item);
         Rounding round = in.object("round", RulebookDocument::rounding).orElse(Rounding.NONE);
-        double within =
-                in.amount("cutWithin", Dimension.LENGTH, Range.fromZero(Dimension.LENGTH)).map(Amount::value).orElse(Double.NaN);
+        double within = in.amount("cutWithin", Dimension.LENGTH, Range.fromZero(Dimension.LENGTH))
+                .map(Amount::value)
+                .orElse(Double.NaN);
         String because = in.text("because", "");
         Source source = Common.source(in);
         return id.isEmpty() || of.isEmpty()
