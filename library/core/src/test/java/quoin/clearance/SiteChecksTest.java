@@ -76,14 +76,17 @@ class SiteChecksTest {
     void cautionsApplyWorstFirst() {
         List<Caution> driven = Cautions.of(SiteFacts.UNKNOWN, new Cautions.Power(true, 230));
         assertThat(driven).isSortedAccordingTo((a, b) -> a.severity().compareTo(b.severity()));
-        assertThat(driven.stream().map(Caution::code)).contains("licensed-electrician", "stored-energy", "not-on-glazing");
+        assertThat(driven.stream().map(Caution::code))
+                .contains("licensed-electrician", "stored-energy", "not-on-glazing");
         List<Caution> still = Cautions.of(SiteFacts.of(Map.of("glazed", "no")), new Cautions.Power(false, Double.NaN));
         assertThat(still.stream().map(Caution::code))
                 .doesNotContain("licensed-electrician", "stored-energy", "not-on-glazing")
                 .contains("second-retention", "clear-below");
-        assertThat(Cautions.of(SiteFacts.UNKNOWN, new Cautions.Power(true, 24)).stream().map(Caution::code))
+        assertThat(Cautions.of(SiteFacts.UNKNOWN, new Cautions.Power(true, 24)).stream()
+                        .map(Caution::code))
                 .doesNotContain("licensed-electrician");
-        assertThat(Cautions.of(SiteFacts.UNKNOWN, new Cautions.Power(true, Double.NaN)).stream().map(Caution::code))
+        assertThat(Cautions.of(SiteFacts.UNKNOWN, new Cautions.Power(true, Double.NaN)).stream()
+                        .map(Caution::code))
                 .contains("licensed-electrician");
     }
 }

@@ -53,7 +53,8 @@ class AssessmentTest {
         assertThat(assessment.probability().getAsDouble()).isGreaterThan(0.99);
         assertThat(assessment.adjustment().accepted()).isTrue();
         Order order = assessment.order().orElseThrow();
-        assertThat(order.widthMm()).isEqualTo(assessment.sizes().find("frame.width").orElseThrow().value());
+        assertThat(order.widthMm())
+                .isEqualTo(assessment.sizes().find("frame.width").orElseThrow().value());
         assertThat(order.widthMm()).isBetween(1490.0, 1497.0);
         assertThat(assessment.shape().orElseThrow().placed()).isPresent();
         assertThat(assessment.notChecked()).contains("fixings", "heat", "way-in");
@@ -86,8 +87,8 @@ class AssessmentTest {
 
     @Test
     void anOrderedSizeReplacesTheClause() {
-        Assessment assessment = assess(Boathouse.job(Boathouse.readings())
-                .ordered(Map.of("frame.width", Boathouse.mm(1510))));
+        Assessment assessment =
+                assess(Boathouse.job(Boathouse.readings()).ordered(Map.of("frame.width", Boathouse.mm(1510))));
         assertThat(assessment.order().orElseThrow().widthMm()).isEqualTo(1510);
         assertThat(finding(assessment, "goes-in").verdict()).isEqualTo(Verdict.FAIL);
         assertThat(assessment.verdict()).isEqualTo(Verdict.FAIL);
@@ -114,7 +115,8 @@ class AssessmentTest {
                 readings, List.of(new Cannot(Span.parse("diagonal@head-left"), "chain opener in the way")), List.of());
         Assessment assessment = assess(Boathouse.job(facts));
         assertThat(assessment.survey().next().orElseThrow().of()).isEqualTo("diagonal@head-right");
-        assertThat(finding(assessment, "survey").steps()).anyMatch(step -> step.code().equals("cannot"));
+        assertThat(finding(assessment, "survey").steps())
+                .anyMatch(step -> step.code().equals("cannot"));
     }
 
     private static OpeningFacts with(List<Reading> readings, List<Cannot> cannot, List<Obstacle> obstacles) {
@@ -135,8 +137,7 @@ class AssessmentTest {
 
     @Test
     void withoutAHeadOrStraightnessNothingPasses() {
-        OpeningFacts facts =
-                OpeningFacts.finished(HeadTowards.UNKNOWN, Double.NaN, Boathouse.readings());
+        OpeningFacts facts = OpeningFacts.finished(HeadTowards.UNKNOWN, Double.NaN, Boathouse.readings());
         Assessment assessment = assess(Boathouse.job(facts));
         assertThat(assessment.survey().missing()).containsExactly("headTowards", "straightWithin");
         assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
@@ -205,8 +206,10 @@ class AssessmentTest {
                 List.of(),
                 List.of());
         double bare = assess(Boathouse.job(facts)).order().orElseThrow().widthMm();
-        double finished =
-                assess(Boathouse.job(Boathouse.readings())).order().orElseThrow().widthMm();
+        double finished = assess(Boathouse.job(Boathouse.readings()))
+                .order()
+                .orElseThrow()
+                .widthMm();
         // Two linings of 12.5 mm; each size is rounded down to 1 mm.
         assertThat(finished - bare).isBetween(24.0, 26.0);
     }
@@ -214,7 +217,8 @@ class AssessmentTest {
     @Test
     void missingFinishIsSaidSo() {
         Assessment assessment = assess(Boathouse.job(with(Boathouse.readings(), List.of(), List.of())));
-        assertThat(finding(assessment, "survey").steps()).anyMatch(step -> step.code().equals("taken-as-finished"));
+        assertThat(finding(assessment, "survey").steps())
+                .anyMatch(step -> step.code().equals("taken-as-finished"));
         assertThat(assessment.verdict()).isEqualTo(Verdict.PASS);
     }
 
@@ -230,9 +234,7 @@ class AssessmentTest {
         Rulebook rules = Boathouse.rules().withSiteAsks(List.of("role"));
         Assessment assessment =
                 Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
-        assertThat(assessment.findings().stream()
-                        .map(Finding::clause)
-                        .filter(c -> c.startsWith("site.")))
+        assertThat(assessment.findings().stream().map(Finding::clause).filter(c -> c.startsWith("site.")))
                 .containsExactly("site.role");
     }
 
@@ -240,7 +242,8 @@ class AssessmentTest {
     void aQuoteIsNeverForCutting() {
         Assessment assessment = assess(Boathouse.job(Boathouse.readings()).grade(Job.Grade.QUOTE));
         assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
-        assertThat(finding(assessment, "grade").steps()).anyMatch(step -> step.code().equals("not-for-cutting"));
+        assertThat(finding(assessment, "grade").steps())
+                .anyMatch(step -> step.code().equals("not-for-cutting"));
     }
 
     @Test
@@ -264,8 +267,8 @@ class AssessmentTest {
 
     @Test
     void aBoundOnAFigureThatNoRoomComputesIsNotVerified() {
-        Rulebook rules = Boathouse.rules(
-                BoundClause.of("way-in", "wayin.longest").withAtLeast(Quota.fixed(Boathouse.mm(1400))));
+        Rulebook rules =
+                Boathouse.rules(BoundClause.of("way-in", "wayin.longest").withAtLeast(Quota.fixed(Boathouse.mm(1400))));
         Assessment assessment =
                 Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
         assertThat(finding(assessment, "way-in").reason()).contains(Reason.NOT_VERIFIED);
@@ -296,8 +299,8 @@ class AssessmentTest {
 
     @Test
     void anUndecidedBoundNamesTheReadingToTakeAgain() {
-        Rulebook rules = Boathouse.rules(BoundClause.of("square", "opening.diagonal.difference")
-                .withWithin(Quota.fixed(Boathouse.mm(1.2))));
+        Rulebook rules = Boathouse.rules(
+                BoundClause.of("square", "opening.diagonal.difference").withWithin(Quota.fixed(Boathouse.mm(1.2))));
         Assessment assessment =
                 Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
         Finding square = finding(assessment, "square");
@@ -317,14 +320,18 @@ class AssessmentTest {
         lean.add(new Reading("", Span.parse("width@1/2"), Plane.BACK, List.of(1501.0), Boathouse.TAPE));
         Assessment narrower = assess(Boathouse.job(lean));
         assertThat(narrower.order().orElseThrow().widthMm())
-                .isLessThan(assess(Boathouse.job(Boathouse.readings())).order().orElseThrow().widthMm());
+                .isLessThan(assess(Boathouse.job(Boathouse.readings()))
+                        .order()
+                        .orElseThrow()
+                        .widthMm());
         lean.add(new Reading("", Span.parse("diagonal@head-left"), Plane.BACK, List.of(2830.0), Boathouse.TAPE));
         assertThat(finding(assess(Boathouse.job(lean)), "planes").reason()).contains(Reason.NOT_DETERMINED);
     }
 
     @Test
     void aRulebookWithErrorsIsRefused() {
-        Rulebook broken = Boathouse.rules(BoundClause.of("odd", "no.such.figure").withAtLeast(Quota.fixed(Boathouse.mm(1))));
+        Rulebook broken =
+                Boathouse.rules(BoundClause.of("odd", "no.such.figure").withAtLeast(Quota.fixed(Boathouse.mm(1))));
         Job job = Boathouse.job(Boathouse.readings()).build();
         assertThatThrownBy(() -> Assessment.of(job, broken, Parts.NONE))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -338,7 +345,8 @@ class AssessmentTest {
                         List.of("slope", "finish", "markedOnSite", "straightWithin", "no-such-thing", "fall@head")));
         Assessment assessment =
                 Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
-        assertThat(assessment.survey().missing()).containsExactly("slope", "markedOnSite", "no-such-thing", "fall@head");
+        assertThat(assessment.survey().missing())
+                .containsExactly("slope", "markedOnSite", "no-such-thing", "fall@head");
     }
 
     @Test

@@ -59,9 +59,11 @@ class JobTest {
 
     @Test
     void theNewestRulebookInForceIsPicked() {
-        List<Rulebook> books = List.of(book("1.9.0", "2026-01-01"), book("1.10.0", "2026-01-01"), book("2.0.0", "2027-01-01"));
+        List<Rulebook> books =
+                List.of(book("1.9.0", "2026-01-01"), book("1.10.0", "2026-01-01"), book("2.0.0", "2027-01-01"));
         Choices any = Choices.rulebook("heron-frame");
-        assertThat(Rulebooks.pick(any, "2026-11-02", books).map(Rulebook::version)).contains("1.10.0");
+        assertThat(Rulebooks.pick(any, "2026-11-02", books).map(Rulebook::version))
+                .contains("1.10.0");
         assertThat(Rulebooks.pick(any, "", books).map(Rulebook::version)).contains("2.0.0");
         assertThat(Rulebooks.pick(any, "2025-01-01", books)).isEmpty();
         assertThat(Rulebooks.pick(Choices.rulebook("other"), "", books)).isEmpty();
@@ -125,6 +127,7 @@ class JobTest {
                 "cable.drop")) {
             assertThat(Figures.CATALOGUE.find(id)).as(id).isPresent();
         }
-        assertThat(Figures.CATALOGUE.find("frame.area").orElseThrow().dimension()).isEqualTo(Dimension.AREA);
+        assertThat(Figures.CATALOGUE.find("frame.area").orElseThrow().dimension())
+                .isEqualTo(Dimension.AREA);
     }
 }

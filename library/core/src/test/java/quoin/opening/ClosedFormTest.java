@@ -26,7 +26,8 @@ class ClosedFormTest {
             double r = Math.pow(side[i] / (2 * d), 2);
             assertThat(reading.slipU()).isCloseTo(u / Math.sqrt(r), within(CLOSE * u / Math.sqrt(r)));
             // 4.1321: two-sided 0.1 %, power 0.8
-            assertThat(reading.detectable()).isCloseTo(4.1321 * 2 * u * d / side[i], within(2e-5 * reading.detectable()));
+            assertThat(reading.detectable())
+                    .isCloseTo(4.1321 * 2 * u * d / side[i], within(2e-5 * reading.detectable()));
         }
         Opening opening = Opening.of(Surveys.straight(Surveys.six(u, a, b, a, b, d, d)));
         for (Corner corner : Corner.values()) {
@@ -66,7 +67,8 @@ class ClosedFormTest {
     /** Without a check nothing is tested, and nothing would be noticed. */
     @Test
     void fiveReadingsCheckNothing() {
-        Adjustment net = Surveys.adjust(Surveys.six(1, 2400, 1503, 2411, 1498, 2838, 2833).subList(0, 5));
+        Adjustment net = Surveys.adjust(
+                Surveys.six(1, 2400, 1503, 2411, 1498, 2838, 2833).subList(0, 5));
         assertThat(net.isSolved()).isTrue();
         assertThat(net.redundancy()).isZero();
         assertThat(net.isAccepted()).isTrue();

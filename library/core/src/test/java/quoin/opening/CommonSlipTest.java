@@ -29,12 +29,22 @@ class CommonSlipTest {
     /** 1496 for 1499; 1501 for 1507; 1503 for 1508; 1545 for 1554 differs by 9, 1450 for 1540 by 90. */
     @ParameterizedTest
     @CsvSource({
-        "SIX_FOR_NINE, 1496, true", "SIX_FOR_NINE, 1499, true", "SIX_FOR_NINE, 1495, false",
-        "ONE_FOR_SEVEN, 1501, true", "ONE_FOR_SEVEN, 1507, true", "ONE_FOR_SEVEN, 1500, false",
-        "THREE_FOR_EIGHT, 1503, true", "THREE_FOR_EIGHT, 1508, true", "THREE_FOR_EIGHT, 1509, false",
-        "SWAPPED_DIGITS, 1545, true", "SWAPPED_DIGITS, 1554, true", "SWAPPED_DIGITS, 1555, false",
-        "SWAPPED_DIGITS_90, 1450, true", "SWAPPED_DIGITS_90, 1550, false",
-        "WHOLE_10_MM, 1234.5, true", "BURNT_INCH, 0, true"
+        "SIX_FOR_NINE, 1496, true",
+        "SIX_FOR_NINE, 1499, true",
+        "SIX_FOR_NINE, 1495, false",
+        "ONE_FOR_SEVEN, 1501, true",
+        "ONE_FOR_SEVEN, 1507, true",
+        "ONE_FOR_SEVEN, 1500, false",
+        "THREE_FOR_EIGHT, 1503, true",
+        "THREE_FOR_EIGHT, 1508, true",
+        "THREE_FOR_EIGHT, 1509, false",
+        "SWAPPED_DIGITS, 1545, true",
+        "SWAPPED_DIGITS, 1554, true",
+        "SWAPPED_DIGITS, 1555, false",
+        "SWAPPED_DIGITS_90, 1450, true",
+        "SWAPPED_DIGITS_90, 1550, false",
+        "WHOLE_10_MM, 1234.5, true",
+        "BURNT_INCH, 0, true"
     })
     void digitsMustAllowIt(CommonSlip slip, double observed, boolean fits) {
         assertThat(slip.fits(observed)).isEqualTo(fits);

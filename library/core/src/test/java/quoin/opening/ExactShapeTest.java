@@ -16,7 +16,8 @@ class ExactShapeTest {
         Opening opening = Surveys.Quad.level(2410, 2400, 1500, 10, 1500).opening(0.1);
         assertThat(OpeningFigures.diagonalDifference(opening).value()).isCloseTo(0, within(TIGHT));
         for (Corner corner : Corner.values()) {
-            double departure = Math.toDegrees(OpeningFigures.departure(opening, corner).value());
+            double departure =
+                    Math.toDegrees(OpeningFigures.departure(opening, corner).value());
             // 10 mm in 1500: 0.3820 degrees, open at the foot
             assertThat(departure).isCloseTo((corner.isHead() ? -1 : 1) * 0.3820, within(6e-5));
         }
@@ -28,12 +29,13 @@ class ExactShapeTest {
     /** (0,0) (2400,12) (2382,1512) (-18,1500): sides 2400.0300 and 1500.1080, diagonals 2821.3592 and 2839.1668. */
     @Test
     void aParallelogram() {
-        Opening opening = Opening.of(Surveys.straight(
-                Surveys.six(0.1, 2400.0300, 1500.1080, 2400.0300, 1500.1080, 2821.3592, 2839.1668)));
+        Opening opening = Opening.of(
+                Surveys.straight(Surveys.six(0.1, 2400.0300, 1500.1080, 2400.0300, 1500.1080, 2821.3592, 2839.1668)));
         // 0.40105 degrees out of square; the lengths are printed to 1e-4 mm, which is 5e-6 degrees here
         double[] sign = {1, -1, 1, -1};
         for (Corner corner : Corner.values()) {
-            double departure = Math.toDegrees(OpeningFigures.departure(opening, corner).value());
+            double departure =
+                    Math.toDegrees(OpeningFigures.departure(opening, corner).value());
             assertThat(departure).isCloseTo(sign[corner.ordinal()] * 0.40105, within(1.2e-5));
         }
         double d1 = 2821.3592;
@@ -47,11 +49,13 @@ class ExactShapeTest {
     @CsvSource({"2, 0.045044", "3, 0.067566", "5, 0.112610", "10, 0.225220"})
     void diagonalsThatDiffer(double by, double degrees) {
         double d = Math.sqrt(2400.0 * 2400 + 1500 * 1500);
-        Opening opening = Opening.of(Surveys.straight(
-                Surveys.six(0.1, 2400, 1500, 2400, 1500, d + by / 2, d - by / 2)));
-        assertThat(Math.toDegrees(OpeningFigures.departure(opening, Corner.HEAD_RIGHT).value()))
+        Opening opening =
+                Opening.of(Surveys.straight(Surveys.six(0.1, 2400, 1500, 2400, 1500, d + by / 2, d - by / 2)));
+        assertThat(Math.toDegrees(
+                        OpeningFigures.departure(opening, Corner.HEAD_RIGHT).value()))
                 .isCloseTo(degrees, within(4e-6));
-        assertThat(Math.toDegrees(OpeningFigures.departure(opening, Corner.HEAD_LEFT).value()))
+        assertThat(Math.toDegrees(
+                        OpeningFigures.departure(opening, Corner.HEAD_LEFT).value()))
                 .isCloseTo(-degrees, within(4e-6));
     }
 

@@ -13,8 +13,17 @@ class GlobalTestTest {
     /** Printed to two digits. */
     @ParameterizedTest
     @CsvSource({
-        "1, 10.83", "2, 11.73", "3, 12.63", "4, 13.54", "5, 14.44", "6, 15.35", "7, 16.26", "8, 17.17", "10, 18.99",
-        "20, 28.14", "40, 46.65"
+        "1, 10.83",
+        "2, 11.73",
+        "3, 12.63",
+        "4, 13.54",
+        "5, 14.44",
+        "6, 15.35",
+        "7, 16.26",
+        "8, 17.17",
+        "10, 18.99",
+        "20, 28.14",
+        "40, 46.65"
     })
     void published(int redundancy, double critical) {
         assertThat(GlobalTest.critical(redundancy)).isCloseTo(critical, within(0.006));

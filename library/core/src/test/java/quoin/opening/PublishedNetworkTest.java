@@ -121,8 +121,7 @@ class PublishedNetworkTest {
     /** Data of Laurila in Zaki, El Kady and Ahmed, ISPRS 1992 B3; corrections by an independent program, 10 mm each. */
     @Test
     void bracedQuadrilateral() {
-        Adjustment net =
-                Surveys.adjust(Surveys.six(U, 1341.785, 1937.887, 1511.014, 2167.437, 2775.364, 2173.715));
+        Adjustment net = Surveys.adjust(Surveys.six(U, 1341.785, 1937.887, 1511.014, 2167.437, 2775.364, 2173.715));
         double[] v = {-3.513e-3, -4.925e-3, -2.794e-3, -4.129e-3, 6.183e-3, 4.724e-3};
         double[] r = {.10117, .19882, .06399, .13974, .31340, .18289};
         for (int i = 0; i < 6; i++) {

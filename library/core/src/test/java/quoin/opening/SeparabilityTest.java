@@ -50,7 +50,11 @@ class SeparabilityTest {
         List<Reading> all = new ArrayList<>();
         for (Reading r : readings) {
             all.add(new Reading(
-                    r.id(), r.of(), r.in(), List.of(r.values().get(0), r.values().get(0)), r.by()));
+                    r.id(),
+                    r.of(),
+                    r.in(),
+                    List.of(r.values().get(0), r.values().get(0)),
+                    r.by()));
         }
         return all;
     }
@@ -137,15 +141,13 @@ class SeparabilityTest {
                 "CD~DA",
                 "CD~BD",
                 "DA~BD");
-        check(
-                Surveys.join(s1(), first, cornerToMiddle("head-left", "foot")),
-                3,
-                new double[] {.360, .091, .527, 6.88, 13.72, 5.69});
+        check(Surveys.join(s1(), first, cornerToMiddle("head-left", "foot")), 3, new double[] {
+            .360, .091, .527, 6.88, 13.72, 5.69
+        });
         check(Surveys.join(s2(1), first), 4, new double[] {.402, .209, .442, 6.51, 9.03, 6.22});
-        check(
-                Surveys.join(s2(1), first, cornerToMiddle("head-right", "foot")),
-                5,
-                new double[] {.432, .312, .467, 6.28, 7.39, 6.04});
+        check(Surveys.join(s2(1), first, cornerToMiddle("head-right", "foot")), 5, new double[] {
+            .432, .312, .467, 6.28, 7.39, 6.04
+        });
         check(Surveys.join(s3(1), first), 6, new double[] {.504, .376, .463, 5.82, 6.73, 6.07});
     }
 
@@ -183,11 +185,6 @@ class SeparabilityTest {
                 "BC~CD",
                 "BC~AC",
                 "CD~AC");
-        check(
-                Surveys.join(s1(), here, there),
-                3,
-                new double[] {.225, .088, .312, 8.71, 13.94, 7.39},
-                "AB~DA",
-                "BC~CD");
+        check(Surveys.join(s1(), here, there), 3, new double[] {.225, .088, .312, 8.71, 13.94, 7.39}, "AB~DA", "BC~CD");
     }
 }

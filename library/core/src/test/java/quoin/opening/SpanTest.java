@@ -100,8 +100,24 @@ class SpanTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", "@", "width@", "width@ ", "width@0/0", "width@.", "width@/", "width@NaN", "width@600",
-                "width@5 kg", "bow@left:", "check@head-left::", "width@1e3", "Width@head", "width@head ", "cross@:::"})
+            strings = {
+                "",
+                "@",
+                "width@",
+                "width@ ",
+                "width@0/0",
+                "width@.",
+                "width@/",
+                "width@NaN",
+                "width@600",
+                "width@5 kg",
+                "bow@left:",
+                "check@head-left::",
+                "width@1e3",
+                "Width@head",
+                "width@head ",
+                "cross@:::"
+            })
     void nothingElseIsASpan(String of) {
         assertThatThrownBy(() -> Span.parse(of)).isInstanceOf(IllegalArgumentException.class);
     }
@@ -113,7 +129,10 @@ class SpanTest {
         assertThatThrownBy(() -> new At(0.5, 600, "x")).hasMessage("place must be a fraction or a distance, got x");
         assertThat(At.parse("1/4").on(2400)).isEqualTo(0.25);
         assertThat(At.parse("600 mm").on(2400)).isEqualTo(0.25);
-        assertThat(At.parse("1/4")).hasToString("1/4").isEqualTo(At.parse("0.25")).isNotEqualTo("1/4");
+        assertThat(At.parse("1/4"))
+                .hasToString("1/4")
+                .isEqualTo(At.parse("0.25"))
+                .isNotEqualTo("1/4");
         assertThat(At.parse("1/4")).hasSameHashCodeAs(At.parse("0.25"));
     }
 }

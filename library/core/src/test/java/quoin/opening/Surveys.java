@@ -12,12 +12,7 @@ import quoin.measure.Uncertain;
 final class Surveys {
     /** Head, right, foot, left, the diagonal from head-left, the one from head-right. */
     static final List<String> SIX = List.of(
-            "width@head",
-            "length@right",
-            "width@foot",
-            "length@left",
-            "diagonal@head-left",
-            "diagonal@head-right");
+            "width@head", "length@right", "width@foot", "length@left", "diagonal@head-left", "diagonal@head-right");
 
     private Surveys() {}
 
