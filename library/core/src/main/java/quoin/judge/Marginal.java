@@ -18,6 +18,12 @@ final class Marginal {
         return Gauss.between(lo, hi, degreesOfFreedom(value));
     }
 
+    /** The same with normal tails, whatever the degrees of freedom. */
+    static double normal(Uncertain value, Bound bound) {
+        double u = value.standardUncertainty();
+        return Gauss.between((bound.atLeast() - value.value()) / u, (bound.atMost() - value.value()) / u);
+    }
+
     /** The highest odds that any value of that doubt has between two limits. */
     static double best(Uncertain value, Bound bound) {
         double z = 0.5 * (bound.atMost() - bound.atLeast()) / value.standardUncertainty();

@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import quoin.measure.Estimate;
-import quoin.measure.Extreme;
 import quoin.measure.Influence;
 import quoin.measure.Uncertain;
 
@@ -17,7 +16,8 @@ import quoin.measure.Uncertain;
  * readings stays. To first order, sensitivities held: if s&sup2; is the share of the fresh influences in the variance of
  * the figure, k more values beside the n there are leave s&sup2; n/(n + k). The new estimate is normal about the present
  * one with the variance that goes away, and that gives the probability that the finding is decided afterwards. A least
- * or a greatest is taken by its governing part, which is asked for as much as its share in the odds of failing demands.
+ * or a greatest is taken by its governing part, which must be better by its share in the odds; so must a value with few degrees
+ * of freedom.
  * No instances.
  */
 public final class Retakes {
@@ -25,6 +25,7 @@ public final class Retakes {
     private static final int MOST_TIMES = 9;
     private static final int HALVINGS = 60;
     private static final double NOTHING = 1e-9;
+    private static final double SUREST = 1 - 1e-12;
 
     private Retakes() {}
 
@@ -43,10 +44,11 @@ public final class Retakes {
      */
     public static List<Retake> suggest(Estimate estimate, Bound bound, DecisionRule rule, List<ReadingDoubt> readings) {
         Uncertain value = Verdicts.governing(estimate);
-        Goal goal = Goal.of(value, bound, demanded(estimate, value, bound, rule));
-        if (goal.decidedWith(goal.variance())) {
+        Odds odds = Conformity.odds(estimate, bound);
+        if (Verdicts.decide("retake", estimate, bound, rule, odds).verdict() != Verdict.UNDECIDED) {
             return List.of();
         }
+        Goal goal = Goal.of(value, bound, demanded(odds.value(), value, bound, rule));
         List<Share> shares = new ArrayList<>();
         for (ReadingDoubt reading : readings) {
             Share share = Share.of(reading, value);
@@ -77,17 +79,19 @@ public final class Retakes {
         return found;
     }
 
-    /** A least asks more of its governing part than p: its share of the failures must shrink with the whole. */
-    private static DecisionRule demanded(Estimate estimate, Uncertain governing, Bound bound, DecisionRule rule) {
-        if (!(estimate instanceof Extreme) || !(rule instanceof DecisionRule.Guarded guarded)) {
+    /**
+     * The rule for the governing part taken as normal. Where other parts or the tails of few degrees of freedom make the
+     * odds worse than that, its own odds must be better by as much.
+     */
+    private static DecisionRule demanded(double whole, Uncertain governing, Bound bound, DecisionRule rule) {
+        if (!(rule instanceof DecisionRule.Guarded guarded)) {
             return rule;
         }
-        double part = 1 - Conformity.odds(governing, bound).value();
-        double whole = 1 - Conformity.odds(estimate, bound).value();
-        if (!(part > 0 && part < whole && whole < 0.5)) {
-            return rule;
-        }
-        return DecisionRule.guarded(1 - (1 - guarded.probability()) * part / whole);
+        double part = Marginal.normal(governing, bound);
+        boolean passing = whole > 0.5;
+        double share = passing ? (1 - part) / (1 - whole) : part / whole;
+        double demanded = Math.min(SUREST, 1 - (1 - guarded.probability()) * share);
+        return share > 0 && share < 1 ? DecisionRule.guarded(demanded) : rule;
     }
 
     private static void addPossible(List<Retake> found, Goal goal, List<Share> shares) {

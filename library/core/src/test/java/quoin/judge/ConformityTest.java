@@ -93,9 +93,8 @@ class ConformityTest {
         assertThat(p(five, Bound.atLeast(4.5 - 2.132))).isEqualTo(0.95, within(5e-5));
     }
 
-    // standard: JCGM 100:2008, H.1: degrees of freedom 18, 24 (5.8 nm with 24, ...) combine by Welch-Satterthwaite to
-    // 16
-    // when cut off; parts 25 (18), 9.7 (25.6), 2.9 (50), 16.6 (2) nm: 16.7.
+    // standard: JCGM 100:2008, H.1.6: parts of 25 nm (18), 9.7 nm (25.6), 2.9 nm (50) and 16.6 nm (2) have 16.7
+    // effective degrees of freedom, printed to one decimal from rounded parts.
     @Test
     void degreesOfFreedomCombineOnceAtTheEnd() {
         Influences basis = Influences.of(List.of(

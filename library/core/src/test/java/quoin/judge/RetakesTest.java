@@ -11,6 +11,7 @@ import quoin.measure.Dimension;
 import quoin.measure.Extreme;
 import quoin.measure.Influence;
 import quoin.measure.Influences;
+import quoin.measure.Shape;
 import quoin.measure.Uncertain;
 
 class RetakesTest {
@@ -245,6 +246,33 @@ class RetakesTest {
         List<ReadingDoubt> readings = List.of(new ReadingDoubt("a", "tape", 1, List.of(a), List.of()));
         assertThat(Retakes.suggest(one, Bound.atLeast(0), RULE, readings))
                 .isEqualTo(suggest(Uncertain.of(1, a), Bound.atLeast(0), readings));
+    }
+
+    @Test
+    void fewDegreesOfFreedomAskForMore() {
+        // 1.9 u: the normal has .971 and would be decided; Student's t with 4 degrees of freedom has .935.
+        Influence few = new Influence("a", Shape.NORMAL, 1, 4, "");
+        List<ReadingDoubt> readings = List.of(new ReadingDoubt("a", "tape", 1, List.of(few), List.of()));
+        for (double value : new double[] {1.9, -1.9}) {
+            List<Retake> retakes = suggest(Uncertain.of(value, few), Bound.atLeast(0), readings);
+            assertThat(retakes).hasSize(1);
+            double share = Gauss.below(-1.9) / Gauss.below(-1.9, 4);
+            assertThat(retakes.get(0).u()).isEqualTo(1.9 / Gauss.quantile(1 - 0.05 * share), within(1e-6));
+        }
+    }
+
+    @Test
+    void oddsThatTheNormalCannotTellFromOneAreBounded() {
+        Influence one = new Influence("a", Shape.NORMAL, 1, 1, "");
+        List<ReadingDoubt> readings = List.of(new ReadingDoubt("a", "tape", 1, List.of(one), List.of()));
+        List<Retake> retakes =
+                Retakes.suggest(Uncertain.of(20, one), Bound.atLeast(0), DecisionRule.guarded(0.99), readings);
+        // One degree of freedom at 20 u: P = .984; the normal has no digits left to ask for more than once again.
+        assertThat(Conformity.odds(Uncertain.of(20, one), Bound.atLeast(0)).value())
+                .isLessThan(0.985);
+        assertThat(retakes).hasSize(1);
+        assertThat(retakes.get(0).times()).isEqualTo(1);
+        assertThat(retakes.get(0).u()).isEqualTo(1, within(1e-6));
     }
 
     @Test
