@@ -29,6 +29,9 @@ public final class Adjustment {
     private static final int MOST_STEPS = 20;
     private static final double CLOSE_ENOUGH = 1e-9;
 
+    /** A side of 1 mm in an opening of 50 m still counts: its diagonal leans by 2e-5, and that squared is 4e-10. */
+    private static final double SEEN = 1e-12;
+
     private final Model model;
     private final State state;
     private final List<Uncertain> unknowns;
@@ -248,7 +251,7 @@ public final class Adjustment {
             return c;
         }
 
-        /** Two readings by an instrument that states no doubt of its own agree to a ten-thousandth at best. */
+        /** Two readings by an instrument that states no doubt of its own agree to a millionth at best. */
         private static void addRidge(double[][] c) {
             for (int i = 0; i < c.length; i++) {
                 c[i][i] += 1e-8 * Math.max(c[i][i], 1e-4);
@@ -261,7 +264,7 @@ public final class Adjustment {
 
         Adjustment solve() {
             evaluate();
-            if (!normal().isDefinite()) {
+            if (!isDetermined()) {
                 return new Adjustment(model, State.NOT_DETERMINED, Determinacy.missing(model, design));
             }
             for (int step = 0; step < MOST_STEPS; step++) {
@@ -291,8 +294,19 @@ public final class Adjustment {
             return new Adjustment(model, State.CANNOT_CLOSE, List.of());
         }
 
-        /** A simple outline, run round in the one sense, its corners neither reflex nor crossed. */
+        /**
+         * A simple outline, run round in the one sense, its corners neither reflex nor crossed, and every touched place
+         * between the corners of its side.
+         */
         private boolean isOutline() {
+            for (Span span : observations.spans) {
+                for (TouchedPoint point : Model.touchedBy(span)) {
+                    double along = point.on(sideLength(point.side()));
+                    if (!(along > 0 && along < 1)) {
+                        return false;
+                    }
+                }
+            }
             double[] row = new double[m];
             for (Corner corner : Corner.values()) {
                 double angle = model.angle(corner, x, row);
@@ -301,6 +315,10 @@ public final class Adjustment {
                 }
             }
             return true;
+        }
+
+        private double sideLength(Side side) {
+            return Model.distance(model.corner(side.from(), x), model.corner(side.to(), x), new double[m]);
         }
 
         private void evaluate() {
@@ -320,7 +338,20 @@ public final class Adjustment {
         }
 
         private Cholesky normal() {
-            return new Cholesky(normalMatrix(weight), 1e-9);
+            return new Cholesky(normalMatrix(weight), 0);
+        }
+
+        /** Whether the readings leave no way to move the outline, however good or poor each of them is. */
+        private boolean isDetermined() {
+            double[][] alike = new double[n][n];
+            for (int i = 0; i < n; i++) {
+                double square = 0;
+                for (double a : design[i]) {
+                    square += a * a;
+                }
+                alike[i][i] = 1 / square;
+            }
+            return new Cholesky(normalMatrix(alike), SEEN).isDefinite();
         }
 
         private double[][] normalMatrix(double[][] p) {

@@ -160,17 +160,22 @@ record BackPlane(Outline outline, int redundancy, double statistic, List<String>
             return count;
         }
 
-        /** The k-th offset as a weighted sum of shortfalls and priors: prior plus gain times what it does not explain. */
+        /**
+         * The k-th offset as a weighted sum of shortfalls and priors: prior plus gain times what it does not explain. What
+         * falls short may be the bow in front, not only the offset from it: the gain is that of both together.
+         */
         private Uncertain offset(int k, double[][] inverse, List<Uncertain> inputs, double priorVariance) {
             int n = shortfalls.size();
             double[] partials = new double[inputs.size()];
             partials[n + k] = 1;
             double value = 0;
+            Uncertain bow = bow(offsets.get(k));
             for (int i = 0; i < n; i++) {
                 double gain = 0;
                 for (int j = 0; j < n; j++) {
                     boolean touches = pairs.get(j)[0] == k || pairs.get(j)[1] == k;
-                    gain += touches ? priorVariance * inverse[j][i] : 0;
+                    double own = touches ? priorVariance : 0;
+                    gain += (own - bow.covariance(shortfalls.get(j))) * inverse[j][i];
                 }
                 partials[i] += gain;
                 partials[n + pairs.get(i)[0]] -= gain;
@@ -178,6 +183,19 @@ record BackPlane(Outline outline, int redundancy, double statistic, List<String>
                 value += gain * shortfalls.get(i).value();
             }
             return Uncertain.combine(value, partials, inputs);
+        }
+
+        /** How far the front outline stands in from the chord of its side at that place. */
+        private Uncertain bow(Offset offset) {
+            Outline.Vertex v = front.on(offset.side(), offset.along(), offset.at());
+            Outline.Vertex from = front.corner(offset.side().from());
+            Outline.Vertex to = front.corner(offset.side().to());
+            double t = offset.along();
+            double[] weights = {1, t - 1, -t};
+            Uncertain x = Uncertain.combine(0, weights, v.x(), from.x(), to.x());
+            Uncertain y = Uncertain.combine(0, weights, v.y(), from.y(), to.y());
+            Uncertain[] normal = front.inward(offset.side());
+            return x.times(normal[0].value()).plus(y.times(normal[1].value()));
         }
 
         private Outline outline(List<Uncertain> solved) {

@@ -47,10 +47,15 @@ public final class Opening {
         if (still.isEmpty()) {
             return new Opening(survey, adjustment, asRead, back);
         }
-        BackPlane lined = back == null
+        Outline lined = asRead.inset(still);
+        Outline.Vertex origin = lined.corner(Corner.HEAD_LEFT);
+        Uncertain dx = origin.x().negated();
+        Uncertain dy = origin.y().negated();
+        BackPlane behind = back == null
                 ? null
-                : new BackPlane(back.outline().inset(still), back.redundancy(), back.statistic(), back.unused());
-        return new Opening(survey, adjustment, asRead.inset(still), lined);
+                : new BackPlane(
+                        back.outline().inset(still).moved(dx, dy), back.redundancy(), back.statistic(), back.unused());
+        return new Opening(survey, adjustment, lined.moved(dx, dy), behind);
     }
 
     private static Map<Side, Uncertain> still(Finish finish) {

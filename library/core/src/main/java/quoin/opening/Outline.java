@@ -2,9 +2,11 @@ package quoin.opening;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import quoin.measure.Influences;
 import quoin.measure.Uncertain;
 
@@ -45,6 +47,7 @@ final class Outline {
                     chain.add(vertex(point.on(length), point.at().text(), p, adjustment.unknowns()));
                 }
             }
+            chain.sort(Comparator.comparingDouble(Vertex::along));
             chain.add(vertex(1, side.to().text(), to, adjustment.unknowns()));
             sides.put(side, chain);
         }
@@ -98,9 +101,9 @@ final class Outline {
         return turnLeft ? new Uncertain[] {uy.negated(), ux} : new Uncertain[] {uy, ux.negated()};
     }
 
-    /** The outline with every side moved inwards by what is still to come; head-left is the origin again. */
+    /** The outline with every side moved inwards by what is still to come, where it is: its origin moves too. */
     Outline inset(Map<Side, Uncertain> still) {
-        Influences basis = corner(Corner.FOOT_RIGHT).x().influences();
+        Influences basis = influences();
         for (Uncertain value : still.values()) {
             basis = basis.union(value.influences());
         }
@@ -111,29 +114,43 @@ final class Outline {
             Uncertain[] normal = wide.inward(side);
             shift.put(side, new Uncertain[] {normal[0].times(by), normal[1].times(by)});
         }
-        Map<Corner, Vertex> corners = new EnumMap<>(Corner.class);
-        for (Corner corner : Corner.values()) {
-            corners.put(corner, wide.meet(corner, shift));
-        }
-        Vertex origin = corners.get(Corner.HEAD_LEFT);
-        if (origin == null) {
-            throw new IllegalStateException("every corner is computed");
-        }
-        Uncertain dx = origin.x().negated();
-        Uncertain dy = origin.y().negated();
         Map<Side, List<Vertex>> moved = new EnumMap<>(Side.class);
-        for (Side side : Side.values()) {
-            List<Vertex> chain = new ArrayList<>(wide.side(side));
-            Uncertain[] by = shift.getOrDefault(side, new Uncertain[] {dx, dy});
-            for (int i = 0; i < chain.size(); i++) {
-                Vertex old = chain.get(i);
-                Vertex corner =
-                        i == 0 ? corners.get(side.from()) : i == chain.size() - 1 ? corners.get(side.to()) : null;
-                Vertex place = corner == null ? old.moved(by[0], by[1]) : corner;
-                chain.set(i, new Vertex(old.along(), old.at(), place.x(), place.y()).moved(dx, dy));
+        shift.forEach((side, by) -> {
+            List<Vertex> chain = new ArrayList<>();
+            for (Vertex old : wide.side(side)) {
+                chain.add(wide.meeting(side, old, shift).orElseGet(() -> old.moved(by[0], by[1])));
             }
             moved.put(side, chain);
+        });
+        return new Outline(moved);
+    }
+
+    /** Where the end of a side goes once both sides there are moved; empty unless its two sides meet in that end. */
+    private Optional<Vertex> meeting(Side side, Vertex end, Map<Side, Uncertain[]> shift) {
+        for (Corner corner : List.of(side.from(), side.to())) {
+            boolean shared = true;
+            for (Side other : Side.values()) {
+                shared &= !other.touches(corner) || endsIn(other, corner, end);
+            }
+            if (shared && end.along() == (corner == side.from() ? 0 : 1)) {
+                Vertex place = meet(corner, shift);
+                return Optional.of(new Vertex(end.along(), end.at(), place.x(), place.y()));
+            }
         }
+        return Optional.empty();
+    }
+
+    private boolean endsIn(Side side, Corner corner, Vertex place) {
+        List<Vertex> chain = side(side);
+        Vertex end = chain.get(corner == side.from() ? 0 : chain.size() - 1);
+        return end.x().equals(place.x()) && end.y().equals(place.y());
+    }
+
+    /** The outline moved as it is. */
+    Outline moved(Uncertain dx, Uncertain dy) {
+        Map<Side, List<Vertex>> moved = new EnumMap<>(Side.class);
+        sides.forEach((side, chain) ->
+                moved.put(side, chain.stream().map(v -> v.moved(dx, dy)).toList()));
         return new Outline(moved);
     }
 
@@ -193,11 +210,6 @@ final class Outline {
             dx = dx.plus(other.corner(corner).x()).minus(corner(corner).x());
             dy = dy.plus(other.corner(corner).y()).minus(corner(corner).y());
         }
-        Uncertain byX = dx.dividedBy(4);
-        Uncertain byY = dy.dividedBy(4);
-        Map<Side, List<Vertex>> moved = new EnumMap<>(Side.class);
-        sides.forEach((side, chain) ->
-                moved.put(side, chain.stream().map(v -> v.moved(byX, byY)).toList()));
-        return new Outline(moved);
+        return moved(dx.dividedBy(4), dy.dividedBy(4));
     }
 }

@@ -21,6 +21,9 @@ public record Survey(List<Reading> readings, double straightWithinMm, Finish fin
         if (straightWithinMm < 0) {
             throw new IllegalArgumentException("straightWithin must be 0 mm or more, got " + straightWithinMm + " mm");
         }
+        if (Double.isInfinite(straightWithinMm)) {
+            throw new IllegalArgumentException("straightWithin must be finite, got " + straightWithinMm + " mm");
+        }
     }
 
     /**
