@@ -1,5 +1,6 @@
 package quoin.opening;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -36,13 +37,15 @@ public final class Fit {
             return Optional.empty();
         }
         List<SideGap> gaps = opening.gaps();
-        double centreX = 0;
-        double centreY = 0;
+        double[] xs = new double[4];
+        double[] ys = new double[4];
         for (Corner corner : Corner.values()) {
-            centreX += opening.front().corner(corner).x().value() / 4;
-            centreY += opening.front().corner(corner).y().value() / 4;
+            xs[corner.ordinal()] = opening.front().corner(corner).x().value();
+            ys[corner.ordinal()] = opening.front().corner(corner).y().value();
         }
-        double reach = Math.min(centreX, centreY) * 0.4;
+        double centreX = Arrays.stream(xs).sum() / 4;
+        double centreY = Arrays.stream(ys).sum() / 4;
+        double reach = Math.min(extent(xs), extent(ys)) * 0.2;
         LargestRectangle.@Nullable Solution solution = LargestRectangle.solve(gaps, centreX, centreY, reach);
         if (solution == null) {
             return Optional.empty();
@@ -57,6 +60,10 @@ public final class Fit {
                 side(z[3] - z[2], solution.follow()[3], solution.follow()[2], moved),
                 z[0],
                 z[2]));
+    }
+
+    private static double extent(double[] values) {
+        return Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0);
     }
 
     private static Uncertain side(double value, double[] far, double[] near, Uncertain[] gaps) {

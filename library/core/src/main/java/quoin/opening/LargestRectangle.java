@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 final class LargestRectangle {
     private static final double LAST_BARRIER = 1e-11;
     private static final double ENOUGH = 1e-10;
+
+    /** A rectangle that may slide is held by the barrier alone; below this share of the rest rounding hides that. */
+    private static final double HELD = 1e-14;
     private static final int MOST_STEPS = 40;
 
     private final List<SideGap> gaps;
@@ -59,6 +62,7 @@ final class LargestRectangle {
     }
 
     private Solution run() {
+        double[][] follow = new double[4][n];
         while (barrier > LAST_BARRIER) {
             barrier /= 10;
             for (int step = 0; step < MOST_STEPS; step++) {
@@ -66,11 +70,11 @@ final class LargestRectangle {
                     break;
                 }
             }
+            isInside(z);
+            Cholesky h = new Cholesky(curvature(), HELD);
+            follow = h.isDefinite() ? follow(h) : follow;
         }
-        isInside(z);
-        double[][] follow = follow();
-        double[] polished = polished();
-        return new Solution(polished, follow);
+        return new Solution(polished(), follow);
     }
 
     private double[][] curvature() {
@@ -138,8 +142,7 @@ final class LargestRectangle {
     }
 
     /** The change of the optimum for a change of each gap. */
-    private double[][] follow() {
-        Cholesky h = new Cholesky(curvature(), 0);
+    private double[][] follow(Cholesky h) {
         double[][] follow = new double[4][n];
         for (int i = 0; i < n; i++) {
             double[] column = gaps.get(i).push().clone();

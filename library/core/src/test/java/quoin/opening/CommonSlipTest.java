@@ -80,6 +80,19 @@ class CommonSlipTest {
         }
     }
 
+    /** Two wrong readings that no single slip explains: everything that stands out, nobody alone acquitted. */
+    @Test
+    void twoWrongReadings() {
+        List<Reading> readings = new java.util.ArrayList<>(rich("width@head", 60));
+        readings.set(3, Surveys.read("length@left", 1, 1540));
+        Adjustment net = Surveys.adjust(readings);
+        assertThat(net.isAccepted()).isFalse();
+        assertThat(net.suspects())
+                .flatExtracting(Suspect::readings)
+                .contains("width@head", "length@left");
+        assertThat(net.suspects().get(0).readings()).containsExactly("width@head");
+    }
+
     /** The slip keeps its sign: observed minus true. */
     @Test
     void aReadingTooShort() {
