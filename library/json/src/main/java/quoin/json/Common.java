@@ -77,12 +77,8 @@ final class Common {
     }
 
     private static Optional<DecisionRule> guarded(Fields in, Node value) {
-        double p = in.number(value, -Double.MAX_VALUE, Double.MAX_VALUE);
-        if (p > HALF && p < 1) {
-            return Optional.of(DecisionRule.guarded(p));
-        }
-        in.report().error("out-of-range", value, value.shown(), "above 0.5 and below 1");
-        return Optional.empty();
+        double p = in.number(value, n -> n > HALF && n < 1, "above 0.5 and below 1");
+        return Double.isNaN(p) ? Optional.empty() : Optional.of(DecisionRule.guarded(p));
     }
 
     /** A declared number: a text with a unit, or an object with value, basis and source. */

@@ -9,6 +9,8 @@ import quoin.judge.Problem;
 
 /** The way that every document is read: text, nodes, value, then what the library itself finds wrong with the value. */
 final class Documents {
+    private static final int CLAUSE_FIELD = 3;
+
     private Documents() {}
 
     static <T> Read<T> read(byte[] json, Function<Fields, Optional<T>> reader, Function<T, List<Problem>> lint) {
@@ -22,9 +24,24 @@ final class Documents {
         if (root.kind() == Node.Kind.OBJECT) {
             fields.end();
         }
-        value.ifPresent(v -> lint.apply(v).forEach(problem -> report.add(located(root, problem))));
+        List<String> reported = report.errorsAt();
+        value.stream()
+                .flatMap(v -> lint.apply(v).stream())
+                .filter(problem -> isNews(problem, reported))
+                .forEach(problem -> report.add(located(root, problem)));
         boolean refused = report.hasErrors();
         return new Read<>(refused ? null : value.orElse(null), report.sorted(), id(root));
+    }
+
+    /** Whether a problem of the value is no mere consequence of one of the text. */
+    private static boolean isNews(Problem problem, List<String> reported) {
+        String pointer = problem.pointer();
+        String part = firstTokens(pointer);
+        return reported.stream()
+                .noneMatch(at -> at.equals(pointer)
+                        || (!at.isEmpty() && pointer.startsWith(at + "/"))
+                        || (at.startsWith(pointer + "/") && !problem.code().equals("missing-size"))
+                        || firstTokens(at).equals(part));
     }
 
     private static String id(Node root) {
@@ -58,6 +75,15 @@ final class Documents {
             return i < at.items().size() ? at.items().get(i) : null;
         }
         return null;
+    }
+
+    /** A field of a clause, such as {@code /sizes/0/less}; the whole pointer where it is shorter. */
+    private static String firstTokens(String pointer) {
+        int end = 0;
+        for (int i = 0; i < CLAUSE_FIELD && end >= 0; i++) {
+            end = pointer.indexOf('/', end + 1);
+        }
+        return end < 0 ? pointer : pointer.substring(0, end);
     }
 
     private static List<String> tokens(String pointer) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
+import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import quoin.judge.Args;
@@ -74,7 +75,7 @@ final class Fields {
     private List<String> nearest(String name) {
         List<String> close = new ArrayList<>();
         for (String known : taken) {
-            int most = Math.max(1, name.length() / 3);
+            int most = Math.max(1, (name.length() + 1) / 3);
             if (Math.abs(known.length() - name.length()) <= most && distance(known, name) <= most) {
                 close.add(known);
             }
@@ -147,6 +148,20 @@ final class Fields {
 
     String text(Node value, String otherwise) {
         return is(value, Node.Kind.TEXT, "a text") ? value.text() : otherwise;
+    }
+
+    /** A text that must be there and say something; empty where it does not. */
+    String words(String name, String right) {
+        return require(name, right).map(value -> words(value, right)).orElse("");
+    }
+
+    String words(Node value, String right) {
+        String words = text(value, "");
+        if (value.kind() == Node.Kind.TEXT && value.text().isBlank()) {
+            report.error("unknown-value", value, value.shown(), right);
+            return "";
+        }
+        return words;
     }
 
     void format(String format) {
@@ -225,15 +240,20 @@ final class Fields {
     }
 
     double number(Node value, double least, double most) {
+        return number(value, n -> n >= least && n <= most, plain(least) + " to " + plain(most));
+    }
+
+    /** A plain number that passes a check; NaN where it does not. */
+    double number(Node value, DoublePredicate check, String right) {
         if (!is(value, Node.Kind.NUMBER, "a number")) {
             return Double.NaN;
         }
         double number = Double.parseDouble(value.text());
-        if (!(number >= least && number <= most)) {
-            report.error("out-of-range", value, value.text(), plain(least) + " to " + plain(most));
+        if (!check.test(number)) {
+            report.error("out-of-range", value, value.text(), right);
             return Double.NaN;
         }
-        return number;
+        return number + 0.0;
     }
 
     static String plain(double value) {
@@ -287,18 +307,17 @@ final class Fields {
     }
 
     private Optional<Amount> bare(Node value, Dimension dimension) {
-        Optional<UnitTable.Entry> unit = dimension == Dimension.LENGTH ? UnitTable.find(units) : Optional.empty();
-        if (unit.isEmpty()) {
+        if (dimension != Dimension.LENGTH || units.isEmpty()) {
             report.error("missing-unit", value, value.text(), "\"" + value.text() + " " + unitOf(dimension) + "\"");
             return Optional.empty();
         }
-        double base = unit.get().toBase(Double.parseDouble(value.text()));
-        if (!Double.isFinite(base)) {
+        try {
+            return Optional.of(AmountText.parse(value.text() + " " + units));
+        } catch (IllegalArgumentException e) {
             report.error(
                     "out-of-range", value, value.shown(), Range.any(dimension).words(dimension));
             return Optional.empty();
         }
-        return Optional.of(new Amount(base, dimension));
     }
 
     private Optional<Amount> parsed(Node value, Dimension likely) {
@@ -354,7 +373,7 @@ final class Fields {
         return c >= '0' && c <= '9';
     }
 
-    private static boolean isNumberFirst(String text) {
+    static boolean isNumberFirst(String text) {
         String number = text.strip();
         return !number.isEmpty() && (isDigit(number.charAt(0)) || "+-.".indexOf(number.charAt(0)) >= 0);
     }
@@ -398,6 +417,15 @@ final class Fields {
         List<T> all = new ArrayList<>();
         for (Node item : list(name)) {
             object(item, reader).ifPresent(all::add);
+        }
+        return all;
+    }
+
+    /** Each item of a list of objects, in its place: one that cannot be read has a stand-in. */
+    <T> List<T> each(String name, Function<Fields, Optional<T>> reader, Function<Node, T> standIn) {
+        List<T> all = new ArrayList<>();
+        for (Node item : list(name)) {
+            all.add(object(item, reader).orElseGet(() -> standIn.apply(item)));
         }
         return all;
     }

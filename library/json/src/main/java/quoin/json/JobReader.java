@@ -98,11 +98,15 @@ final class JobReader {
             made = step.isEmpty() ? made : made.withStep(step.get().value());
             made = tapeClass.isEmpty() ? made : made.withAccuracyClass(TapeClass.valueOf(tapeClass));
             made = end.isEmpty() ? made : made.withEnd(end.equals("hook") ? Instrument.End.HOOK : Instrument.End.BUTT);
-            if (!made.hasDoubt()) {
+            if (!made.hasDoubt() && !states(in, "each") && !states(in, "all")) {
                 in.report().error("missing-field", in.node(), "these fields", "one of accuracyClass, step, each, all");
             }
             return made;
         });
+    }
+
+    private static boolean states(Fields in, String doubts) {
+        return in.find(doubts).map(list -> !list.items().isEmpty()).orElse(false);
     }
 
     private static Instrument.Kind kindOf(String kind) {
@@ -236,8 +240,11 @@ final class JobReader {
             Optional<Amount> amount = value.flatMap(v -> fields.anyAmount(v, Dimension.LENGTH));
             Dimension dimension = amount.map(Amount::dimension).orElse(Dimension.LENGTH);
             Optional<Doubt> doubt = doubt(fields, dimension);
-            return amount.map(a ->
-                    new FigureValue(doubt.map(d -> uncertain(id, a, d)).orElse(Uncertain.exact(a.value())), dimension));
+            return amount.map(a -> new FigureValue(
+                    doubt.filter(d -> d.amount() > 0)
+                            .map(d -> uncertain(id, a, d))
+                            .orElse(Uncertain.exact(a.value())),
+                    dimension));
         });
     }
 

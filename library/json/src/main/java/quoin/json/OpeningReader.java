@@ -210,7 +210,7 @@ final class OpeningReader {
     }
 
     private static Optional<Span> span(Fields fields, Node value) {
-        String text = fields.text(value, "");
+        String text = fields.words(value, "a place such as width@head");
         try {
             return text.isEmpty() ? Optional.empty() : Optional.of(Span.parse(text));
         } catch (IllegalArgumentException e) {
@@ -253,7 +253,10 @@ final class OpeningReader {
 
     private Optional<Substrate.Timber> timber(Fields fields) {
         double at = needed(fields, "at");
-        double width = needed(fields, "width");
+        double width = fields.require("width", "a length such as \"47 mm\"")
+                .flatMap(v -> fields.amount(v, Dimension.LENGTH, new Range(0, true, LONGEST)))
+                .map(Amount::value)
+                .orElse(Double.NaN);
         double u = fields.find("u").map(v -> length(fields, v, 0, 1000)).orElse(Double.NaN);
         return Double.isNaN(at) || Double.isNaN(width)
                 ? Optional.empty()
@@ -315,6 +318,16 @@ final class OpeningReader {
         double from = needed(fields, "from");
         double to = needed(fields, "to");
         String because = fields.text("because", "");
+        if (to < from) {
+            fields.find("to")
+                    .ifPresent(value -> fields.report()
+                            .error(
+                                    "out-of-range",
+                                    value,
+                                    value.shown(),
+                                    fields.node().fields().get("from").value().shown() + " or more"));
+            return Optional.empty();
+        }
         return side.isEmpty() || Double.isNaN(from) || Double.isNaN(to)
                 ? Optional.empty()
                 : fields.build(() -> new KeepOut(side.get(), from, to, because));

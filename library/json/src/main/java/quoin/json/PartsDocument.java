@@ -46,9 +46,7 @@ public final class PartsDocument {
     private static Optional<Parts> parts(Fields in) {
         in.format(FORMAT);
         String id = in.id("id");
-        String version = in.require("version", "a version such as 1.0.0")
-                .map(v -> in.text(v, ""))
-                .orElse("");
+        String version = in.words("version", "a version such as 1.0.0");
         List<Fabric> fabrics =
                 List.copyOf(in.named("fabrics", PartsDocument::fabric).values());
         List<Drive> drives =

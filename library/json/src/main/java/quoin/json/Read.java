@@ -26,7 +26,7 @@ public final class Read<T> {
         return Optional.ofNullable(value);
     }
 
-    /** {@return what is wrong or worth a look, in the order of the text; errors only where the document is refused} */
+    /** {@return what is wrong or worth a look, in the order of the text; an error exactly where there is no value} */
     public List<Problem> problems() {
         return problems;
     }

@@ -31,6 +31,14 @@ final class Report {
         }
     }
 
+    /** The pointers of the errors so far. */
+    List<String> errorsAt() {
+        return problems.stream()
+                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                .map(Problem::pointer)
+                .toList();
+    }
+
     boolean isFull() {
         return problems.size() >= MOST;
     }

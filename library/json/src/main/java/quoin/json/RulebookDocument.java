@@ -39,6 +39,9 @@ public final class RulebookDocument {
     private static final List<String> STATED =
             List.of("headTowards", "straightWithin", "slope", "finish", "markedOnSite");
 
+    private static final String SOME = "unreadable";
+    private static final String SOME_DAY = "2000-01-01";
+
     private RulebookDocument() {}
 
     /**
@@ -77,9 +80,7 @@ public final class RulebookDocument {
     private static Optional<Rulebook> rulebook(Fields in) {
         in.format(FORMAT);
         String id = in.id("id");
-        String version = in.require("version", "a version such as 1.2.0")
-                .map(v -> in.text(v, ""))
-                .orElse("");
+        String version = in.words("version", "a version such as 1.2.0");
         String effective = in.require("effective", "a day such as 2026-01-01")
                 .map(v -> Common.date(in, v))
                 .orElse("");
@@ -88,17 +89,19 @@ public final class RulebookDocument {
         Optional<DecisionRule> decide = in.object("decide", Common::rule);
         FrameRule frame = in.object("frame", RulebookDocument::frame).orElse(FrameRule.DEFAULT);
         in.require("sizes", "a list of sizes");
-        List<SizeClause> sizes = in.each("sizes", RulebookDocument::size);
+        List<SizeClause> sizes = in.each("sizes", RulebookDocument::size, RulebookDocument::someSize);
         in.require("bounds", "a list of bounds");
-        List<BoundClause> bounds = in.each("bounds", RulebookDocument::bound);
+        List<BoundClause> bounds = in.each("bounds", RulebookDocument::bound, RulebookDocument::someBound);
         SurveyRule survey = in.object("survey", RulebookDocument::survey).orElse(SurveyRule.NONE);
         Optional<FixingRule> fixings = in.object("fixings", RulebookDocument::fixings);
         Optional<List<String>> asks = in.object("site", RulebookDocument::asks);
-        if (decide.isEmpty() || id.isEmpty() || version.isEmpty() || effective.isEmpty()) {
-            return Optional.empty();
-        }
         return in.build(() -> {
-            Rulebook book = Rulebook.of(id, version, effective, title, decide.get())
+            Rulebook book = Rulebook.of(
+                            stated(id, SOME),
+                            stated(version, SOME),
+                            stated(effective, SOME_DAY),
+                            title,
+                            decide.orElse(DecisionRule.simple()))
                     .withFrame(frame)
                     .withSizes(sizes)
                     .withBounds(bounds)
@@ -106,6 +109,27 @@ public final class RulebookDocument {
             Rulebook fixed = fixings.map(book::withFixings).orElse(book);
             return asks.map(fixed::withSiteAsks).orElse(fixed);
         });
+    }
+
+    /** What stands for something that was reported: the rest can then be checked in the same run. */
+    private static String stated(String text, String otherwise) {
+        return text.isEmpty() ? otherwise : text;
+    }
+
+    /** A name for a clause whose own cannot be read; no document can hold it. */
+    private static String nameOf(Node clause) {
+        return SOME + clause.pointer();
+    }
+
+    private static SizeClause someSize(Node clause) {
+        Base of = new Base.OfQuota(Quota.fixed(new Amount(1, Dimension.LENGTH)));
+        return new SizeClause(nameOf(clause), of, List.of(), List.of(), Rounding.NONE, Double.NaN, "", Source.PRACTICE);
+    }
+
+    private static BoundClause someBound(Node clause) {
+        List<Quota> limit = List.of(Quota.fixed(new Amount(1, Dimension.LENGTH)));
+        return new BoundClause(
+                nameOf(clause), "gap.least", limit, List.of(), List.of(), List.of(), "", Source.PRACTICE);
     }
 
     private static Optional<FrameRule> frame(Fields in) {
@@ -216,15 +240,18 @@ public final class RulebookDocument {
                 .orElse(Double.NaN);
         String because = in.text("because", "");
         Source source = Common.source(in);
-        return id.isEmpty() || of.isEmpty()
-                ? Optional.empty()
-                : in.build(() -> new SizeClause(id, of.get(), less, more, round, within, because, source));
+        SizeClause some = someSize(in.node());
+        return in.build(() -> new SizeClause(
+                stated(id, some.id()), of.orElse(some.of()), less, more, round, within, because, source));
     }
 
     private static Optional<Base> base(Fields in, Node value) {
         if (value.kind() == Node.Kind.TEXT) {
-            String text = value.text();
-            boolean isAmount = !text.isEmpty() && (Character.isDigit(text.charAt(0)) || text.charAt(0) == '-');
+            String text = in.words(value, "a figure, a size or an amount");
+            if (text.isEmpty()) {
+                return Optional.empty();
+            }
+            boolean isAmount = Fields.isNumberFirst(text);
             return isAmount
                     ? any(in, value).map(a -> new Base.OfQuota(Quota.fixed(a)))
                     : Optional.of(new Base.OfFigure(text));
@@ -234,7 +261,7 @@ public final class RulebookDocument {
         }
         return in.object(value, inner -> {
             if (inner.find("figure").isPresent()) {
-                String figure = inner.text("figure", "");
+                String figure = inner.words("figure", "a figure or a size");
                 inner.require("shortfall", "a probability such as 0.01");
                 double p = inner.number("shortfall", 0, 1);
                 return Double.isNaN(p) || figure.isEmpty()
@@ -277,8 +304,7 @@ public final class RulebookDocument {
     }
 
     private static Optional<Quota> bands(Fields in) {
-        String by =
-                in.require("by", "a figure or a size").map(v -> in.text(v, "")).orElse("");
+        String by = in.words("by", "a figure or a size");
         in.require("amounts", "a list of { \"upTo\": …, \"amount\": … }");
         List<Quota.Band> bands = in.each("amounts", inner -> {
             Optional<Amount> upTo = inner.require("upTo", SOME_AMOUNT).flatMap(v -> any(inner, v));
@@ -291,7 +317,7 @@ public final class RulebookDocument {
     }
 
     private static Optional<Quota> byChoice(Fields in) {
-        String choice = in.text("choice", "");
+        String choice = in.words("choice", String.join(", ", Parts.CHOICES));
         Map<String, Amount> amounts = new LinkedHashMap<>();
         in.require("amounts", "an object of amounts by part").ifPresent(value -> {
             if (value.kind() == Node.Kind.OBJECT) {
@@ -329,9 +355,7 @@ public final class RulebookDocument {
 
     private static Optional<BoundClause> bound(Fields in) {
         String id = in.id("id");
-        String figure = in.require("figure", "a figure or a size")
-                .map(v -> in.text(v, ""))
-                .orElse("");
+        String figure = in.words("figure", "a figure or a size");
         List<Quota> atLeast = limit(in, "atLeast");
         List<Quota> atMost = limit(in, "atMost");
         List<Quota> within = limit(in, "within");
@@ -339,9 +363,16 @@ public final class RulebookDocument {
                 in.object("decide", Common::rule).map(List::of).orElse(List.of());
         String because = in.text("because", "");
         Source source = Common.source(in);
-        return id.isEmpty() || figure.isEmpty()
-                ? Optional.empty()
-                : in.build(() -> new BoundClause(id, figure, atLeast, atMost, within, decide, because, source));
+        BoundClause some = someBound(in.node());
+        return in.build(() -> new BoundClause(
+                stated(id, some.id()),
+                stated(figure, some.figure()),
+                atLeast,
+                atMost,
+                within,
+                decide,
+                because,
+                source));
     }
 
     private static List<Quota> limit(Fields in, String name) {
