@@ -19,6 +19,9 @@ public final class Gaps {
     /** Two pushes are one direction below this. */
     private static final double PARALLEL = 1e-12;
 
+    /** What tells three pushes apart counts when it is this many standard uncertainties of a slope. */
+    private static final double FIRM = 3;
+
     /** A part that lies this many standard uncertainties above the least cannot become the least. */
     private static final double OUT_OF_REACH = 9;
 
@@ -206,13 +209,55 @@ public final class Gaps {
     }
 
     private Extreme.Part part(Combination c) {
+        double[] move = evening(c.of);
         List<String> names = new ArrayList<>();
         List<Uncertain> terms = new ArrayList<>();
         for (int index : c.of) {
             names.add(gaps.get(index).name());
-            terms.add(unplaced.get(index));
+            terms.add(moved(index, move));
         }
         return new Extreme.Part(names, Uncertain.combine(value(c), c.weight, terms));
+    }
+
+    /**
+     * The move of the frame that makes those gaps equal: there their weights, which follow the slopes of the sides, do
+     * not change their sum to first order. None for three gaps that push along nearly one line: where the doubt of the
+     * slopes is as large as what tells them apart, first order says nothing, and the weights are taken as they are.
+     */
+    private double[] evening(int[] of) {
+        int i = of[0];
+        int j = of[1];
+        double ij = valueOf(j) - valueOf(i);
+        double ax = push[i][0] - push[j][0];
+        double ay = push[i][1] - push[j][1];
+        if (of.length == 2) {
+            double square = ax * ax + ay * ay;
+            return new double[] {ij * ax / square, ij * ay / square};
+        }
+        int k = of[2];
+        double ik = valueOf(k) - valueOf(i);
+        double bx = push[i][0] - push[k][0];
+        double by = push[i][1] - push[k][1];
+        double det = ax * by - ay * bx;
+        double doubt = 0;
+        for (int index : of) {
+            doubt = Math.max(doubt, gaps.get(index).slope().standardUncertainty());
+        }
+        if (!(Math.abs(det) > FIRM * doubt)) {
+            return new double[] {0, 0};
+        }
+        return new double[] {(ij * by - ik * ay) / det, (ik * ax - ij * bx) / det};
+    }
+
+    private double valueOf(int index) {
+        return unplaced.get(index).value();
+    }
+
+    private Uncertain moved(int index, double[] move) {
+        SideGap gap = gaps.get(index);
+        double value = valueOf(index) + push[index][0] * move[0] + push[index][1] * move[1];
+        double[] partials = {1, gap.slopeOf() < 2 ? move[0] : move[1]};
+        return Uncertain.combine(value, partials, unplaced.get(index), gap.slope());
     }
 
     /**

@@ -119,9 +119,18 @@ class SensitivityTest {
             if (estimate instanceof Uncertain one) {
                 each.put(name, one);
             } else if (!name.startsWith("fit.rule")) {
-                ((Extreme) estimate).parts().forEach(part -> each.put(name + part.names(), part.value()));
+                ((Extreme) estimate).parts().stream()
+                        .filter(part -> !isAlongOneLine(part.names()))
+                        .forEach(part -> each.put(name + part.names(), part.value()));
             }
         });
         return each;
+    }
+
+    /** Three gaps of left and right, or of head and foot: their weights are taken as they are. */
+    private static boolean isAlongOneLine(List<String> names) {
+        return names.size() == 3
+                && (names.stream().allMatch(name -> name.startsWith("gap.left") || name.startsWith("gap.right"))
+                        || names.stream().allMatch(name -> name.startsWith("gap.head") || name.startsWith("gap.foot")));
     }
 }
