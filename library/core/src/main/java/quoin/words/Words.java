@@ -201,6 +201,11 @@ public final class Words {
      * @return the words; the id itself where there are none
      */
     public String figure(String id) {
+        int at = id.indexOf('@');
+        if (id.startsWith("gap.") && at > 0) {
+            Args args = Args.of("side", id.substring("gap.".length(), at));
+            return text("figure.gap-at", args.with("place", id.substring(at + 1)));
+        }
         return has("figure." + id) ? text("figure." + id, Args.NONE) : id;
     }
 

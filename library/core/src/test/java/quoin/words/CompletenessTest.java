@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import quoin.clearance.SiteFacts;
+import quoin.job.Figures;
 
 /**
  * Every code that the sources of the library can put into an answer has a sentence. The codes are found in the sources:
@@ -55,6 +56,12 @@ class CompletenessTest {
             assertThat(WORDS.has("step.site-fact." + fact)).as(fact).isTrue();
             assertThat(WORDS.has("clause.site." + fact)).as(fact).isTrue();
         }
+    }
+
+    @Test
+    void everyFigureHasWords() {
+        assertThat(Figures.CATALOGUE.figures())
+                .allSatisfy(figure -> assertThat(WORDS.figure(figure.id())).isNotEqualTo(figure.id()));
     }
 
     private Set<String> without(String kind, Pattern pattern) {

@@ -10,6 +10,7 @@ import quoin.judge.Args;
 import quoin.judge.Finding;
 import quoin.judge.Step;
 import quoin.judge.Verdict;
+import quoin.measure.Dimension;
 import quoin.rulebook.BoundClause;
 import quoin.words.Words;
 
@@ -88,16 +89,29 @@ final class ChecksPart {
             return Optional.empty();
         }
         Args args = bound.get().args();
-        Optional<Object> least = args.get("atLeast");
-        Optional<Object> most = args.get("atMost");
+        Dimension dimension = finding.margin().get().dimension();
+        Optional<Double> least = number(args, "atLeast");
+        Optional<Double> most = number(args, "atMost");
         if (least.isPresent() && most.isPresent()) {
-            boolean same = least.get() instanceof Double a && most.get() instanceof Double b && a == -b;
-            return Optional.of(words.text(same ? "bound.within" : "bound.between", args));
+            boolean same = least.get() == -most.get();
+            Args both = said(said(Args.NONE, "atLeast", least.get(), dimension), "atMost", most.get(), dimension);
+            return Optional.of(words.text(same ? "bound.within" : "bound.between", both));
         }
         String against = finding.margin().get().against();
-        return args.get("limit")
-                .filter(Double.class::isInstance)
-                .map(limit -> words.text("bound." + against, args.with(against, (Double) limit)));
+        return number(args, "limit")
+                .map(limit -> words.text("bound." + against, said(Args.NONE, against, limit, dimension)));
+    }
+
+    private static Optional<Double> number(Args args, String name) {
+        return args.get(name).filter(Double.class::isInstance).map(Double.class::cast);
+    }
+
+    /** Limits stand in the unit they were stated in, small angles as offsets. */
+    private Args said(Args args, String name, double answer, Dimension dimension) {
+        String text = dimension == Dimension.ANGLE
+                ? lengths.amount(dimension.fromAnswer(answer), dimension)
+                : words.number(answer) + (dimension == Dimension.RATIO ? "" : " " + dimension.answerUnit());
+        return args.with(name, text);
     }
 
     private String detail(Finding finding) {

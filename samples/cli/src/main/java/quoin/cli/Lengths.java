@@ -1,6 +1,7 @@
 package quoin.cli;
 
 import java.util.Locale;
+import quoin.judge.Args;
 import quoin.measure.Dimension;
 import quoin.measure.LengthText;
 import quoin.words.Words;
@@ -9,6 +10,9 @@ import quoin.words.Words;
 final class Lengths {
     private static final int SIXTEENTHS = 16;
     private static final double SIXTEENTH = 25.4 / SIXTEENTHS;
+
+    /** Below this an angle is said as an offset in each metre, never in degrees. */
+    private static final double SMALL_RAD = 0.2;
 
     private final boolean inches;
     private final Words words;
@@ -40,6 +44,9 @@ final class Lengths {
     String amount(double base, Dimension dimension) {
         if (dimension == Dimension.LENGTH) {
             return say(base);
+        }
+        if (dimension == Dimension.ANGLE && Math.abs(base) < SMALL_RAD) {
+            return words.number(1000 * StrictMath.tan(base), 1) + " " + words.text("unit.in-each-metre", Args.NONE);
         }
         return words.number(dimension.toAnswer(base), 2)
                 + (dimension == Dimension.RATIO ? "" : " " + dimension.answerUnit());
