@@ -63,7 +63,8 @@ public final class Fit {
     }
 
     private static double extent(double[] values) {
-        return Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0);
+        return Arrays.stream(values).max().orElse(0)
+                - Arrays.stream(values).min().orElse(0);
     }
 
     private static Uncertain side(double value, double[] far, double[] near, Uncertain[] gaps) {

@@ -16,6 +16,7 @@ final class LargestRectangle {
 
     /** A rectangle that may slide is held by the barrier alone; below this share of the rest rounding hides that. */
     private static final double HELD = 1e-14;
+
     private static final int MOST_STEPS = 40;
 
     private final List<SideGap> gaps;

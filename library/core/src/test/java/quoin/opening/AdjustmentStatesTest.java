@@ -45,8 +45,8 @@ class AdjustmentStatesTest {
 
     @Test
     void widthsAndLengthsInTheMiddleDoNotReplaceADiagonal() {
-        List<Reading> readings = Surveys.join(
-                sides(), Surveys.read("width@1/2", 1, 1500), Surveys.read("length@1/2", 1, 2400));
+        List<Reading> readings =
+                Surveys.join(sides(), Surveys.read("width@1/2", 1, 1500), Surveys.read("length@1/2", 1, 2400));
         Adjustment net = Adjustment.of(Survey.finished(readings, 2), Plane.FRONT);
         assertThat(net.state()).isEqualTo(Adjustment.State.NOT_DETERMINED);
         assertThat(net.missing()).extracting(Span::text).contains("diagonal@head-left");
@@ -106,7 +106,8 @@ class AdjustmentStatesTest {
         assertThat(fit.width().value()).isCloseTo(w, within(1e-5));
         assertThat(fit.length().value()).isCloseTo(l, within(1e-5));
         assertThat(OpeningFigures.survey(opening, Side.HEAD)).containsKeys("fit.width", "opening.square.worst");
-        Gaps gaps = Gaps.of(opening, Uncertain.exact(w / 2), Uncertain.exact(l / 2)).orElseThrow();
+        Gaps gaps =
+                Gaps.of(opening, Uncertain.exact(w / 2), Uncertain.exact(l / 2)).orElseThrow();
         assertThat(Gaps.least(gaps).value()).isCloseTo(Math.min(w, l) / 4, within(1e-5));
     }
 
@@ -178,10 +179,14 @@ class AdjustmentStatesTest {
             size[wrong] += 100;
             Adjustment net = Adjustment.of(Survey.finished(Surveys.six(1, size), 2), Plane.FRONT);
             assertThat(net.redundancy()).isOne();
-            assertThat(net.suspects()).isNotEmpty().allMatch(suspect -> suspect.readings().size() > 1);
+            assertThat(net.suspects())
+                    .isNotEmpty()
+                    .allMatch(suspect -> suspect.readings().size() > 1);
         }
         Adjustment twice = Surveys.adjust(Surveys.join(
-                sides(), Surveys.read("diagonal@head-left", 1, D), new Reading(
+                sides(),
+                Surveys.read("diagonal@head-left", 1, D),
+                new Reading(
                         "again",
                         Span.parse("diagonal@head-left"),
                         Plane.FRONT,

@@ -15,7 +15,8 @@ class BackPlaneTest {
     private static final double D = Math.hypot(1500, 2400);
 
     private static Opening with(double straight, Reading... back) {
-        return Opening.of(Survey.finished(Surveys.join(Surveys.six(0.3, 1500, 2400, 1500, 2400, D, D), back), straight));
+        return Opening.of(
+                Survey.finished(Surveys.join(Surveys.six(0.3, 1500, 2400, 1500, 2400, D, D), back), straight));
     }
 
     @Test
@@ -39,7 +40,8 @@ class BackPlaneTest {
         assertThat(right).isCloseTo(left, within(1e-6));
         assertThat(figures.get("fit.width").value()).isCloseTo(1496, within(0.2));
         assertThat(figures.get("opening.width.least").value()).isCloseTo(1496, within(0.2));
-        assertThat(((Uncertain) Fit.largest(with(4)).orElseThrow().width()).value()).isCloseTo(1500, within(1e-5));
+        assertThat(((Uncertain) Fit.largest(with(4)).orElseThrow().width()).value())
+                .isCloseTo(1500, within(1e-5));
     }
 
     @Test
@@ -67,8 +69,10 @@ class BackPlaneTest {
 
     @Test
     void tooMuchLean() {
-        assertThat(with(1, Surveys.behind("width@1/2", 0.3, 1498)).isBackAccepted()).isTrue();
-        assertThat(with(1, Surveys.behind("width@1/2", 0.3, 1480)).isBackAccepted()).isFalse();
+        assertThat(with(1, Surveys.behind("width@1/2", 0.3, 1498)).isBackAccepted())
+                .isTrue();
+        assertThat(with(1, Surveys.behind("width@1/2", 0.3, 1480)).isBackAccepted())
+                .isFalse();
         assertThat(with(Double.NaN, Surveys.behind("width@1/2", 0.3, 1490)).isBackAccepted())
                 .isFalse();
     }
@@ -99,7 +103,8 @@ class BackPlaneTest {
         }
         assertThat(figures.get("fit.width").value()).isCloseTo(1490, within(1e-5));
         assertThat(figures.get("fit.length").value()).isCloseTo(2390, within(1e-5));
-        Gaps gaps = Gaps.of(opening, Uncertain.exact(1484), Uncertain.exact(2384)).orElseThrow();
+        Gaps gaps =
+                Gaps.of(opening, Uncertain.exact(1484), Uncertain.exact(2384)).orElseThrow();
         assertThat(Gaps.least(gaps).value()).isCloseTo(3, within(1e-6));
         assertThat(Gaps.least(gaps).governing().names()).allMatch(name -> name.endsWith("/back"));
         // What shows in the room is the front.
@@ -115,6 +120,7 @@ class BackPlaneTest {
         for (int i = 0; i < 6; i++) {
             back.add(Surveys.behind(Surveys.SIX.get(i), 0.3, size[i]));
         }
-        assertThat(with(Double.NaN, back.toArray(Reading[]::new)).isBackAccepted()).isFalse();
+        assertThat(with(Double.NaN, back.toArray(Reading[]::new)).isBackAccepted())
+                .isFalse();
     }
 }

@@ -68,7 +68,8 @@ class BowTest {
         List<Reading> six = Surveys.six(0.5, 1500, 2400, 1500, 2400, D, D);
         Uncertain straight =
                 Fit.largest(Opening.of(Surveys.straight(six))).orElseThrow().width();
-        Uncertain open = Fit.largest(Opening.of(Survey.finished(six, 5))).orElseThrow().width();
+        Uncertain open =
+                Fit.largest(Opening.of(Survey.finished(six, 5))).orElseThrow().width();
         assertThat(open.value()).isCloseTo(straight.value(), within(1e-6));
         assertThat(open.standardUncertainty()).isGreaterThan(straight.standardUncertainty() + 0.3);
     }
@@ -92,8 +93,8 @@ class BowTest {
     /** A place beyond the end of its side is no place: there is no outline, and no exception. */
     @Test
     void aPlaceBeyondTheSide() {
-        List<Reading> readings = Surveys.join(
-                Surveys.six(0.5, 1500, 2400, 1500, 2400, D, D), Surveys.read("width@3000 mm", 0.5, 1500));
+        List<Reading> readings =
+                Surveys.join(Surveys.six(0.5, 1500, 2400, 1500, 2400, D, D), Surveys.read("width@3000 mm", 0.5, 1500));
         for (double straight : new double[] {Double.NaN, 5}) {
             Opening opening = Opening.of(Survey.finished(readings, straight));
             assertThat(opening.adjustment().state()).isEqualTo(Adjustment.State.CANNOT_CLOSE);

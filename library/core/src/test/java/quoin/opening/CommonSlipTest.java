@@ -87,9 +87,7 @@ class CommonSlipTest {
         readings.set(3, Surveys.read("length@left", 1, 1540));
         Adjustment net = Surveys.adjust(readings);
         assertThat(net.isAccepted()).isFalse();
-        assertThat(net.suspects())
-                .flatExtracting(Suspect::readings)
-                .contains("width@head", "length@left");
+        assertThat(net.suspects()).flatExtracting(Suspect::readings).contains("width@head", "length@left");
         assertThat(net.suspects().get(0).readings()).containsExactly("width@head");
     }
 

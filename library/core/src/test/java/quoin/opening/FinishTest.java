@@ -47,18 +47,22 @@ class FinishTest {
         Opening opening = Opening.of(new Survey(quad.six(0.5), Double.NaN, bare(Map.of(Side.RIGHT, 20.0))));
         for (Corner corner : Corner.values()) {
             assertThat(OpeningFigures.cornerAngle(opening, corner).value())
-                    .isCloseTo(OpeningFigures.cornerAngle(quad.opening(0.5), corner).value(), within(1e-9));
+                    .isCloseTo(
+                            OpeningFigures.cornerAngle(quad.opening(0.5), corner)
+                                    .value(),
+                            within(1e-9));
         }
         // The right side runs 20 mm beside the old one: width at the head less by 20 / cos of its lean.
         double lean = Math.atan2(60, 2400);
-        assertThat(opening.corner(Corner.HEAD_RIGHT).get(0).value()).isCloseTo(1500 - 20 / Math.cos(lean), within(1e-6));
+        assertThat(opening.corner(Corner.HEAD_RIGHT).get(0).value())
+                .isCloseTo(1500 - 20 / Math.cos(lean), within(1e-6));
     }
 
     /** The bow of a side stays what it was. */
     @Test
     void aBowedSide() {
-        List<Reading> readings = Surveys.join(
-                Surveys.six(0.1, 1500, 2400, 1500, 2400, D, D), Surveys.read("bow@left:1/2", 0.1, 3));
+        List<Reading> readings =
+                Surveys.join(Surveys.six(0.1, 1500, 2400, 1500, 2400, D, D), Surveys.read("bow@left:1/2", 0.1, 3));
         Opening finished = Opening.of(new Survey(readings, 5, Finish.FINISHED));
         Opening bare = Opening.of(new Survey(readings, 5, BARE));
         double before = Fit.largest(finished).orElseThrow().width().value();

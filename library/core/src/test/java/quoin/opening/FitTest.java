@@ -126,7 +126,8 @@ class FitTest {
     @Test
     void anOpeningThatLeansByHalf() {
         for (int lean : new int[] {-1000, 1000}) {
-            Opening opening = Surveys.Quad.level(1000, 1000 + lean, 2000, lean, 2000).opening(0.1);
+            Opening opening =
+                    Surveys.Quad.level(1000, 1000 + lean, 2000, lean, 2000).opening(0.1);
             Fit.Rectangle fit = Fit.largest(opening).orElseThrow();
             assertThat(fit.width().value()).isCloseTo(500, within(1e-3));
             assertThat(fit.length().value()).isCloseTo(1000, within(1e-3));
@@ -138,8 +139,8 @@ class FitTest {
     void nothingGoesIn() {
         Finish.Still thick = new Finish.Still(900, quoin.measure.Doubt.standard(1, quoin.measure.Dimension.LENGTH));
         Finish bare = new Finish(Finish.State.BARE, Map.of(Side.LEFT, thick, Side.RIGHT, thick));
-        Opening opening = Opening.of(new Survey(
-                Surveys.Quad.level(1500, 1500, 2400, 0, 2400).six(1), Double.NaN, bare));
+        Opening opening = Opening.of(
+                new Survey(Surveys.Quad.level(1500, 1500, 2400, 0, 2400).six(1), Double.NaN, bare));
         assertThat(Fit.largest(opening)).isEmpty();
         assertThat(OpeningFigures.survey(opening, Side.HEAD)).doesNotContainKey("fit.width");
     }

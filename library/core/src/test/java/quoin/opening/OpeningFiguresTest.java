@@ -36,7 +36,8 @@ class OpeningFiguresTest {
     void everyFigureIsInTheCatalogueWithItsDimension() {
         Opening opening = Opening.of(full());
         Map<String, Estimate> survey = OpeningFigures.survey(opening, Side.HEAD);
-        Gaps gaps = Gaps.of(opening, Uncertain.exact(1490), Uncertain.exact(2390)).orElseThrow();
+        Gaps gaps =
+                Gaps.of(opening, Uncertain.exact(1490), Uncertain.exact(2390)).orElseThrow();
         Map<String, Estimate> order = OpeningFigures.order(gaps);
         for (String name : survey.keySet()) {
             Figure figure = OpeningFigures.CATALOGUE.find(name).orElseThrow();
@@ -95,7 +96,8 @@ class OpeningFiguresTest {
     void theRuleOfTheTrade() {
         Map<String, Estimate> figures = OpeningFigures.survey(Opening.of(full()), Side.HEAD);
         assertThat(figures.get("fit.rule.width").value()).isEqualTo(1498);
-        assertThat(((Extreme) figures.get("fit.rule.width")).governing().names()).containsExactly("width@1/4/back");
+        assertThat(((Extreme) figures.get("fit.rule.width")).governing().names())
+                .containsExactly("width@1/4/back");
         assertThat(((Extreme) figures.get("fit.rule.width")).parts()).hasSize(4);
         assertThat(figures.get("fit.rule.length").value()).isEqualTo(2399);
     }
@@ -130,7 +132,8 @@ class OpeningFiguresTest {
             List<Reading> readings = Surveys.join(
                     Surveys.six(0.3, 1500, 2400, 1500, 2400, D, D), Surveys.read("bow@right:1/2", 0.1, bow));
             Opening opening = Opening.of(Survey.finished(readings, 6));
-            Gaps gaps = Gaps.of(opening, Uncertain.exact(1480), Uncertain.exact(2370)).orElseThrow();
+            Gaps gaps = Gaps.of(opening, Uncertain.exact(1480), Uncertain.exact(2370))
+                    .orElseThrow();
             Map<String, Uncertain> single = Gaps.single(gaps);
             if (bow > 0) {
                 assertThat(single).containsKey("gap.right@1/2");

@@ -92,8 +92,7 @@ class OpeningProperties {
 
     /** Seen in a mirror, left and right change places, and nothing else does. */
     @Property(tries = TRIES)
-    void mirrored(
-            @ForAll("quads") Surveys.Quad quad, @ForAll("errors") List<Double> errors, @ForAll boolean mayBulge) {
+    void mirrored(@ForAll("quads") Surveys.Quad quad, @ForAll("errors") List<Double> errors, @ForAll boolean mayBulge) {
         double straight = mayBulge ? 3 : Double.NaN;
         double[] read = read(quad, errors);
         Opening one = opening(straight, 1, read);
@@ -162,8 +161,7 @@ class OpeningProperties {
         Opening one = opening(2, 1, read);
         Opening other = opening(2 * k, k, scaled);
         // The ridge of 1e-12 mm² is 1e-9 of the least variance here.
-        assertThat(other.adjustment().statistic())
-                .isCloseTo(one.adjustment().statistic(), within(1e-6));
+        assertThat(other.adjustment().statistic()).isCloseTo(one.adjustment().statistic(), within(1e-6));
         for (Corner corner : Corner.values()) {
             same(OpeningFigures.cornerAngle(one, corner), OpeningFigures.cornerAngle(other, corner), 1e-9);
         }
@@ -192,7 +190,8 @@ class OpeningProperties {
         Uncertain w = Uncertain.exact(before.width().value() - 4);
         Uncertain l = Uncertain.exact(before.length().value() - 6);
         double gap = Gaps.least(Gaps.of(quad.opening(0.1), w, l).orElseThrow()).value();
-        double wide = Gaps.least(Gaps.of(wider.opening(0.1), w, l).orElseThrow()).value();
+        double wide =
+                Gaps.least(Gaps.of(wider.opening(0.1), w, l).orElseThrow()).value();
         assertThat(wide).isGreaterThan(gap - 1e-6);
     }
 
@@ -229,14 +228,12 @@ class OpeningProperties {
             Instrument own = tape.withEach(List.of(Doubt.standard(doubts.get(i), Dimension.LENGTH)));
             readings.add(Reading.of(Surveys.SIX.get(i), own, quad.exact()[i]));
         }
-        return OpeningFigures.survey(
-                Opening.of(Survey.finished(readings, mayBulge ? 2 : Double.NaN)), Side.HEAD);
+        return OpeningFigures.survey(Opening.of(Survey.finished(readings, mayBulge ? 2 : Double.NaN)), Side.HEAD);
     }
 
     /** A tape that is only too long or too short says every angle right. */
     @Property(tries = TRIES)
-    void aWrongScaleDoesNotTurnACorner(
-            @ForAll("quads") Surveys.Quad quad, @ForAll("errors") List<Double> errors) {
+    void aWrongScaleDoesNotTurnACorner(@ForAll("quads") Surveys.Quad quad, @ForAll("errors") List<Double> errors) {
         Instrument tape = Instrument.of("tape", Instrument.Kind.STATED)
                 .withEach(List.of(Doubt.standard(1, Dimension.LENGTH)))
                 .withAll(List.of(Doubt.limits(3, Dimension.LENGTH).perLength()));

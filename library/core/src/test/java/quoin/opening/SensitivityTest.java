@@ -111,7 +111,8 @@ class SensitivityTest {
     /** All figures of the survey and of a frame, each part of a least by its name. */
     private static Map<String, Uncertain> figures(Survey survey) {
         Opening opening = Opening.of(survey);
-        Gaps gaps = Gaps.of(opening, Uncertain.exact(1470), Uncertain.exact(2370)).orElseThrow();
+        Gaps gaps =
+                Gaps.of(opening, Uncertain.exact(1470), Uncertain.exact(2370)).orElseThrow();
         Map<String, Estimate> all = new LinkedHashMap<>(OpeningFigures.survey(opening, Side.HEAD));
         all.putAll(OpeningFigures.order(gaps));
         Map<String, Uncertain> each = new LinkedHashMap<>();
@@ -119,9 +120,10 @@ class SensitivityTest {
             if (estimate instanceof Uncertain one) {
                 each.put(name, one);
             } else if (!name.startsWith("fit.rule")) {
-                ((Extreme) estimate).parts().stream()
-                        .filter(part -> !isAlongOneLine(part.names()))
-                        .forEach(part -> each.put(name + part.names(), part.value()));
+                ((Extreme) estimate)
+                        .parts().stream()
+                                .filter(part -> !isAlongOneLine(part.names()))
+                                .forEach(part -> each.put(name + part.names(), part.value()));
             }
         });
         return each;
