@@ -37,22 +37,15 @@ public record Repeats(
      * @return the test
      */
     public static Repeats of(double[] values, double u) {
-        Require.atLeast("number of readings", values.length, 2);
         Require.aboveZero("stated uncertainty", u, "");
-        double mean = 0;
-        double squares = 0;
-        for (int i = 0; i < values.length; i++) {
-            double delta = Require.finite("reading", values[i], "") - mean;
-            mean += delta / (i + 1);
-            squares += delta * (values[i] - mean);
-        }
+        Scatter scatter = Scatter.of(values);
         int nu = values.length - 1;
         return new Repeats(
                 values.length,
-                mean,
-                StrictMath.sqrt(squares / nu),
+                scatter.mean(),
+                scatter.standardDeviation(),
                 u,
-                squares / (u * u),
+                scatter.squares() / (u * u),
                 Distributions.chiSquareQuantile(nu, 1 - ALPHA));
     }
 

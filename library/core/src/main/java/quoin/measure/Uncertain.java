@@ -8,7 +8,7 @@ import java.util.List;
  * <p>The contribution of an influence is the sensitivity of the value to it times its standard uncertainty. Influences
  * are independent, so the variance is the sum of the squares of the contributions (GUM 5.1.2); effects of a shared
  * influence are added with their signs before that. Correlated inputs are given over independent influences, too; see
- * {@code CorrelatedInputs}.
+ * {@link CorrelatedInputs}.
  *
  * <p>An operation whose value or partial derivative is not finite throws {@link ArithmeticException}. Two numbers on the
  * same {@link Influences} instance combine fastest. Immutable.
@@ -21,11 +21,17 @@ public final class Uncertain implements Estimate {
     private final double value;
     private final Influences influences;
     private final double[] contributions;
+    private final boolean blind;
 
     private Uncertain(double value, Influences influences, double[] contributions) {
+        this(value, influences, contributions, false);
+    }
+
+    private Uncertain(double value, Influences influences, double[] contributions, boolean blind) {
         this.value = value + 0.0;
         this.influences = influences;
         this.contributions = contributions;
+        this.blind = blind;
     }
 
     /**
@@ -147,7 +153,9 @@ public final class Uncertain implements Estimate {
             throw noFirstOrder("atan2", y.value, x.value);
         }
         double[] partials = {x.value / square, -y.value / square};
-        return result("atan2", StrictMath.atan2(y.value, x.value), partials, y, x);
+        boolean unseen = (x.value == 0 || y.value == 0) && !x.isExact() && !y.isExact();
+        return result("atan2", StrictMath.atan2(y.value, x.value), partials, y, x)
+                .orBlind(unseen);
     }
 
     /**
@@ -168,10 +176,12 @@ public final class Uncertain implements Estimate {
         }
         double pa = a.value / length;
         double pb = b.value / length;
+        boolean unseen = (pa == 0 && !a.isExact()) || (pb == 0 && !b.isExact());
         if (same(a.influences, b.influences) && StrictMath.abs(length) <= Double.MAX_VALUE) {
-            return new Uncertain(length, a.influences, sum(pa, a.contributions, pb, b.contributions));
+            double[] contributions = sum(pa, a.contributions, pb, b.contributions);
+            return new Uncertain(length, a.influences, contributions, a.blind || b.blind || unseen);
         }
-        return result("hypot", length, new double[] {pa, pb}, a, b);
+        return result("hypot", length, new double[] {pa, pb}, a, b).orBlind(unseen);
     }
 
     /**
@@ -200,6 +210,7 @@ public final class Uncertain implements Estimate {
         double pb = (a * cos - b) * over;
         double pc = c * over;
         double angle = StrictMath.acos(cos);
+        boolean unseen = (pa == 0 && !adjacent1.isExact()) || (pb == 0 && !adjacent2.isExact());
         Influences basis = adjacent1.influences;
         if (same(basis, adjacent2.influences) && same(basis, opposite.influences) && isFinite(pa + pb + pc)) {
             double[] x = adjacent1.contributions;
@@ -209,9 +220,11 @@ public final class Uncertain implements Estimate {
             for (int i = 0; i < r.length; i++) {
                 r[i] = pa * x[i] + pb * y[i] + pc * z[i];
             }
-            return new Uncertain(angle, basis, r);
+            return new Uncertain(angle, basis, r, adjacent1.blind || adjacent2.blind || opposite.blind || unseen);
         }
-        return result("cosine rule", angle, new double[] {pa, pb, pc}, adjacent1, adjacent2, opposite);
+        double[] partials = {pa, pb, pc};
+        return result("cosine rule", angle, partials, adjacent1, adjacent2, opposite)
+                .orBlind(unseen);
     }
 
     @Override
@@ -235,11 +248,24 @@ public final class Uncertain implements Estimate {
      * @throws ArithmeticException if the contributions are too large to be squared
      */
     public double variance() {
-        double sum = sumOfProducts(contributions, contributions);
+        double sum = Sums.ofProducts(contributions, contributions);
         if (!isFinite(sum)) {
             throw new ArithmeticException("variance of " + Require.show(value) + " is not finite");
         }
         return sum;
+    }
+
+    /**
+     * Whether first order misses a doubt on the way to this number: an operation had slope zero in an argument that has
+     * doubt (a square at 0, a product of two numbers of which one is 0, a cosine at 0). Its standard uncertainty is then
+     * too small; see {@link SecondOrder} and {@link MonteCarlo}.
+     *
+     * <p>{@code combine} takes its partial derivatives as given and hands the mark of its inputs on.
+     *
+     * @return true if a doubt is missed
+     */
+    public boolean isFirstOrderBlind() {
+        return blind;
     }
 
     /**
@@ -293,7 +319,7 @@ public final class Uncertain implements Estimate {
         if (same(basis, influences)) {
             return this;
         }
-        return new Uncertain(value, basis, spread(basis));
+        return new Uncertain(value, basis, spread(basis), blind);
     }
 
     /**
@@ -313,7 +339,7 @@ public final class Uncertain implements Estimate {
         for (int i = 0; i < r.length; i++) {
             r[i] = a[i] + b[i];
         }
-        return new Uncertain(sum, influences, r);
+        return new Uncertain(sum, influences, r, blind || other.blind);
     }
 
     /**
@@ -323,7 +349,7 @@ public final class Uncertain implements Estimate {
      * @return the sum
      */
     public Uncertain plus(double other) {
-        return new Uncertain(finite("plus", value + other, value, other), influences, contributions);
+        return new Uncertain(finite("plus", value + other, value, other), influences, contributions, blind);
     }
 
     /**
@@ -343,7 +369,7 @@ public final class Uncertain implements Estimate {
         for (int i = 0; i < r.length; i++) {
             r[i] = a[i] - b[i];
         }
-        return new Uncertain(difference, influences, r);
+        return new Uncertain(difference, influences, r, blind || other.blind);
     }
 
     /**
@@ -353,7 +379,7 @@ public final class Uncertain implements Estimate {
      * @return the difference
      */
     public Uncertain minus(double other) {
-        return new Uncertain(finite("minus", value - other, value, other), influences, contributions);
+        return new Uncertain(finite("minus", value - other, value, other), influences, contributions, blind);
     }
 
     /**
@@ -364,10 +390,13 @@ public final class Uncertain implements Estimate {
      */
     public Uncertain times(Uncertain other) {
         double product = value * other.value;
+        boolean unseen = (value == 0 || other.value == 0) && !isExact() && !other.isExact();
         if (!same(influences, other.influences) || !isFinite(product)) {
-            return result("times", product, new double[] {other.value, value}, this, other);
+            return result("times", product, new double[] {other.value, value}, this, other)
+                    .orBlind(unseen);
         }
-        return new Uncertain(product, influences, sum(other.value, contributions, value, other.contributions));
+        double[] r = sum(other.value, contributions, value, other.contributions);
+        return new Uncertain(product, influences, r, blind || other.blind || unseen);
     }
 
     /**
@@ -377,7 +406,7 @@ public final class Uncertain implements Estimate {
      * @return the product
      */
     public Uncertain times(double other) {
-        return new Uncertain(finite("times", value * other, value, other), influences, scaled(other));
+        return new Uncertain(finite("times", value * other, value, other), influences, scaled(other), blind);
     }
 
     /**
@@ -391,13 +420,16 @@ public final class Uncertain implements Estimate {
         double quotient = value / other.value;
         double one = 1 / other.value;
         double two = -quotient / other.value;
+        boolean unseen = value == 0 && !isExact() && !other.isExact();
         if (!same(influences, other.influences) || !isFinite(quotient) || !isFinite(one + two)) {
             if (!isFinite(quotient) || !isFinite(one + two)) {
                 throw notFinite("dividedBy", value, other.value);
             }
-            return result("dividedBy", quotient, new double[] {one, two}, this, other);
+            return result("dividedBy", quotient, new double[] {one, two}, this, other)
+                    .orBlind(unseen);
         }
-        return new Uncertain(quotient, influences, sum(one, contributions, two, other.contributions));
+        double[] r = sum(one, contributions, two, other.contributions);
+        return new Uncertain(quotient, influences, r, blind || other.blind || unseen);
     }
 
     /**
@@ -410,7 +442,7 @@ public final class Uncertain implements Estimate {
     public Uncertain dividedBy(double other) {
         double quotient = finite("dividedBy", value / other, value, other);
         double factor = finite("dividedBy", 1 / other, value, other);
-        return new Uncertain(quotient, influences, scaled(factor));
+        return new Uncertain(quotient, influences, scaled(factor), blind);
     }
 
     /**
@@ -419,7 +451,7 @@ public final class Uncertain implements Estimate {
      * @return −this
      */
     public Uncertain negated() {
-        return new Uncertain(-value, influences, scaled(-1));
+        return new Uncertain(-value, influences, scaled(-1), blind);
     }
 
     /**
@@ -436,7 +468,7 @@ public final class Uncertain implements Estimate {
             throw noFirstOrder("sqrt", value);
         }
         double root = StrictMath.sqrt(value);
-        return new Uncertain(root, influences, scaled(finite("sqrt", 0.5 / root, value)));
+        return new Uncertain(root, influences, scaled(finite("sqrt", 0.5 / root, value)), blind);
     }
 
     /**
@@ -445,7 +477,7 @@ public final class Uncertain implements Estimate {
      * @return sin this
      */
     public Uncertain sin() {
-        return new Uncertain(StrictMath.sin(value), influences, scaled(StrictMath.cos(value)));
+        return new Uncertain(StrictMath.sin(value), influences, scaled(StrictMath.cos(value)), blind);
     }
 
     /**
@@ -454,7 +486,8 @@ public final class Uncertain implements Estimate {
      * @return cos this
      */
     public Uncertain cos() {
-        return new Uncertain(StrictMath.cos(value), influences, scaled(-StrictMath.sin(value)));
+        boolean unseen = value == 0 && !isExact();
+        return new Uncertain(StrictMath.cos(value), influences, scaled(-StrictMath.sin(value)), blind || unseen);
     }
 
     /**
@@ -465,13 +498,13 @@ public final class Uncertain implements Estimate {
      */
     public Uncertain acos() {
         if (StrictMath.abs(value) == 1 && isExact()) {
-            return new Uncertain(StrictMath.acos(value), influences, contributions);
+            return new Uncertain(StrictMath.acos(value), influences, contributions, blind);
         }
         if (!(value > -1 && value < 1)) {
             throw noFirstOrder("acos", value);
         }
         double slope = -1 / StrictMath.sqrt((1 - value) * (1 + value));
-        return new Uncertain(StrictMath.acos(value), influences, scaled(slope));
+        return new Uncertain(StrictMath.acos(value), influences, scaled(slope), blind);
     }
 
     /**
@@ -482,7 +515,7 @@ public final class Uncertain implements Estimate {
      */
     public double covariance(Uncertain other) {
         if (same(influences, other.influences)) {
-            return sumOfProducts(contributions, other.contributions) + 0.0;
+            return Sums.ofProducts(contributions, other.contributions) + 0.0;
         }
         double sum = 0;
         for (int i = 0; i < contributions.length; i++) {
@@ -528,7 +561,10 @@ public final class Uncertain implements Estimate {
     /** Exact: same value, same influences in the same order, same contributions. */
     @Override
     public boolean equals(Object other) {
-        if (!(other instanceof Uncertain that) || value != that.value || !influences.equals(that.influences)) {
+        if (!(other instanceof Uncertain that)
+                || value != that.value
+                || blind != that.blind
+                || !influences.equals(that.influences)) {
             return false;
         }
         for (int i = 0; i < contributions.length; i++) {
@@ -551,6 +587,10 @@ public final class Uncertain implements Estimate {
     @Override
     public String toString() {
         return Require.show(value) + " (u " + Require.show(standardUncertainty()) + ")";
+    }
+
+    private Uncertain orBlind(boolean unseen) {
+        return unseen && !blind ? new Uncertain(value, influences, contributions, true) : this;
     }
 
     private boolean isExact() {
@@ -583,25 +623,6 @@ public final class Uncertain implements Estimate {
         return r;
     }
 
-    /** Four sums side by side, always in this order: one alone waits for each addition before the next. */
-    private static double sumOfProducts(double[] a, double[] b) {
-        double s0 = 0;
-        double s1 = 0;
-        double s2 = 0;
-        double s3 = 0;
-        int i = 0;
-        for (; i + 3 < a.length; i += 4) {
-            s0 += a[i] * b[i];
-            s1 += a[i + 1] * b[i + 1];
-            s2 += a[i + 2] * b[i + 2];
-            s3 += a[i + 3] * b[i + 3];
-        }
-        for (; i < a.length; i++) {
-            s0 += a[i] * b[i];
-        }
-        return s0 + s1 + (s2 + s3);
-    }
-
     private static double[] sum(double p, double[] a, double q, double[] b) {
         double[] r = new double[a.length];
         for (int i = 0; i < r.length; i++) {
@@ -631,10 +652,12 @@ public final class Uncertain implements Estimate {
             basis = basis.union(input.influences);
         }
         double[] r = new double[basis.size()];
+        boolean unseen = false;
         for (int k = 0; k < inputs.length; k++) {
             inputs[k].addTo(r, basis, partials[k]);
+            unseen |= inputs[k].blind && partials[k] != 0;
         }
-        return new Uncertain(value, basis, r);
+        return new Uncertain(value, basis, r, unseen);
     }
 
     private void addTo(double[] r, Influences basis, double factor) {
