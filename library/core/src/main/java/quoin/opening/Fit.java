@@ -39,9 +39,11 @@ public final class Fit {
         List<SideGap> gaps = opening.gaps();
         double[] xs = new double[4];
         double[] ys = new double[4];
+        int n = 0;
         for (Corner corner : Corner.values()) {
-            xs[corner.ordinal()] = opening.front().corner(corner).x().value();
-            ys[corner.ordinal()] = opening.front().corner(corner).y().value();
+            xs[n] = opening.front().corner(corner).x().value();
+            ys[n] = opening.front().corner(corner).y().value();
+            n++;
         }
         double centreX = Arrays.stream(xs).sum() / 4;
         double centreY = Arrays.stream(ys).sum() / 4;
