@@ -159,8 +159,7 @@ class BadDocumentTest {
     /** What the library itself finds wrong with the rules stands beside the mistakes of the text, each in its own place. */
     @Test
     void allMistakesOfARulebookAreNamedAtOnce() {
-        String text =
-                """
+        String text = """
                 {
                   "format": "quoin-rulebook/1", "id": "heron-frame", "version": "1", "effective": "2026-13-01",
                   "decide": { "rule": "guarded", "probability": 2 },
