@@ -37,14 +37,8 @@ public final class Fit {
             return Optional.empty();
         }
         List<SideGap> gaps = opening.gaps();
-        double[] xs = new double[4];
-        double[] ys = new double[4];
-        int n = 0;
-        for (Corner corner : Corner.values()) {
-            xs[n] = opening.front().corner(corner).x().value();
-            ys[n] = opening.front().corner(corner).y().value();
-            n++;
-        }
+        double[] xs = places(opening, 0);
+        double[] ys = places(opening, 1);
         double centreX = Arrays.stream(xs).sum() / 4;
         double centreY = Arrays.stream(ys).sum() / 4;
         double reach = Math.min(extent(xs), extent(ys)) * 0.2;
@@ -62,6 +56,12 @@ public final class Fit {
                 side(z[3] - z[2], solution.follow()[3], solution.follow()[2], moved),
                 z[0],
                 z[2]));
+    }
+
+    private static double[] places(Opening opening, int axis) {
+        return Arrays.stream(Corner.values())
+                .mapToDouble(corner -> opening.corner(corner).get(axis).value())
+                .toArray();
     }
 
     private static double extent(double[] values) {
