@@ -319,13 +319,10 @@ final class OpeningReader {
         double to = needed(fields, "to");
         String because = fields.text("because", "");
         if (to < from) {
+            String start = fields.find("from").map(Node::shown).orElse("from");
             fields.find("to")
-                    .ifPresent(value -> fields.report()
-                            .error(
-                                    "out-of-range",
-                                    value,
-                                    value.shown(),
-                                    fields.node().fields().get("from").value().shown() + " or more"));
+                    .ifPresent(value ->
+                            fields.report().error("out-of-range", value, value.shown(), start + " or more"));
             return Optional.empty();
         }
         return side.isEmpty() || Double.isNaN(from) || Double.isNaN(to)
