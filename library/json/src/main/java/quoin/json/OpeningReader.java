@@ -321,8 +321,8 @@ final class OpeningReader {
         if (to < from) {
             String start = fields.find("from").map(Node::shown).orElse("from");
             fields.find("to")
-                    .ifPresent(value ->
-                            fields.report().error("out-of-range", value, value.shown(), start + " or more"));
+                    .ifPresent(
+                            value -> fields.report().error("out-of-range", value, value.shown(), start + " or more"));
             return Optional.empty();
         }
         return side.isEmpty() || Double.isNaN(from) || Double.isNaN(to)
