@@ -55,23 +55,23 @@ class MutationProperties {
             "\"of\":",
             "99999999999999999999");
 
-    @Property(tries = 3000)
+    @Property(tries = 600)
     void aChangedJobIsReadOrRefused(@ForAll("changes") List<Change> changes) {
         check(mutated(Examples.JOB, changes), JobDocument::read, JobDocument::write);
     }
 
-    @Property(tries = 3000)
+    @Property(tries = 600)
     void aChangedRulebookIsReadOrRefused(@ForAll("changes") List<Change> changes) {
         check(mutated(Examples.RULEBOOK, changes), RulebookDocument::read, RulebookDocument::write);
     }
 
-    @Property(tries = 3000)
+    @Property(tries = 600)
     void aChangedPartsListIsReadOrRefused(@ForAll("changes") List<Change> changes) {
         check(mutated(Examples.PARTS, changes), PartsDocument::read, PartsDocument::write);
     }
 
     /** Values are exchanged for one another, so that the text stays JSON and the readers see what they do not expect. */
-    @Property(tries = 3000)
+    @Property(tries = 600)
     void exchangedValuesAreReadOrRefused(@ForAll long seed) {
         Random random = new Random(seed);
         check(exchanged(Examples.JOB, random), JobDocument::read, JobDocument::write);
@@ -79,7 +79,7 @@ class MutationProperties {
         check(exchanged(Examples.PARTS, random), PartsDocument::read, PartsDocument::write);
     }
 
-    @Property(tries = 1000)
+    @Property(tries = 300)
     void anyBytesAreReadOrRefused(@ForAll byte[] bytes) {
         check(bytes, JobDocument::read, JobDocument::write);
         check(bytes, RulebookDocument::read, RulebookDocument::write);
@@ -89,7 +89,7 @@ class MutationProperties {
     private static <T> void check(byte[] json, Function<byte[], Read<T>> reader, Function<T, String> writer) {
         Read<T> read = reader.apply(json);
         boolean errors = read.problems().stream().anyMatch(p -> p.severity() == Problem.Severity.ERROR);
-        assertThat(read.value().isPresent()).as(read.problems().toString()).isNotEqualTo(errors);
+        assertThat(read.value().isPresent()).as("%s", read.problems()).isNotEqualTo(errors);
         assertThat(read.problems()).allSatisfy(problem -> {
             assertThat(problem.line()).isPositive();
             assertThat(problem.column()).isPositive();
