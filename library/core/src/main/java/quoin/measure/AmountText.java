@@ -42,8 +42,8 @@ public final class AmountText {
     static Amount parse(String text, Dimension expected, char point) {
         Amount amount = new QuantityParser(text, point, expected).parse();
         if (amount.dimension() != expected) {
-            throw new IllegalArgumentException("\"" + text.strip() + "\" is a "
-                    + amount.dimension().label() + ", wanted is a " + expected.label() + ", such as a number of "
+            throw new IllegalArgumentException("\"" + text.strip() + "\" is an amount of "
+                    + amount.dimension().label() + ", wanted is one of " + expected.label() + ", such as a number of "
                     + UnitTable.suggestion(expected));
         }
         return amount;

@@ -323,8 +323,7 @@ public final class Instrument {
 
     private void requireDimension(Dimension dimension) {
         if (parts.kind != Kind.STATED && dimension != Dimension.LENGTH) {
-            throw new IllegalArgumentException(
-                    "doubts of " + parts.id + " must be lengths, got a " + dimension.label());
+            throw new IllegalArgumentException("doubts of " + parts.id + " must be lengths, got " + dimension.label());
         }
     }
 

@@ -62,7 +62,8 @@ class AmountTextTest {
     void aTemperatureIsNoDifference() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> AmountText.parse("20 K", Dimension.TEMPERATURE))
-                .withMessage("\"20 K\" is a temperature difference, wanted is a temperature, such as a number of degC");
+                .withMessage("\"20 K\" is an amount of temperature difference, wanted is one of temperature, such as a"
+                        + " number of degC");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> AmountText.parse("20 degC", Dimension.TEMPERATURE_DIFFERENCE));
     }

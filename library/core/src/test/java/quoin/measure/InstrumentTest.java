@@ -117,7 +117,7 @@ class InstrumentTest {
                         .withDimension(Dimension.TIME));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> TAPE.withEach(List.of(Doubt.standard(1, Dimension.ANGLE))))
-                .withMessage("doubts of tape must be lengths, got a angle");
+                .withMessage("doubts of tape must be lengths, got angle");
     }
 
     @Test

@@ -87,7 +87,7 @@ class LengthTextTest {
                 "NaN | \"NaN\" cannot be read as a quantity: write a number and a unit, such as 1503 mm",
                 "Infinity mm | \"Infinity mm\" cannot be read as a quantity: write a number and a unit, such as 1503"
                         + " mm",
-                "12 deg | \"12 deg\" is a angle, wanted is a length, such as a number of mm",
+                "12 deg | \"12 deg\" is an amount of angle, wanted is one of length, such as a number of mm",
                 "1,503 m | \"1,503 m\" cannot be read as a quantity: write the number with '.' before its decimals and"
                         + " nothing between thousands",
                 "3/16 mm | \"3/16 mm\" cannot be read as a quantity: fractions are for inches and feet, write a decimal"
