@@ -40,8 +40,7 @@ class BackPlaneTest {
         assertThat(right).isCloseTo(left, within(1e-6));
         assertThat(figures.get("fit.width").value()).isCloseTo(1496, within(0.2));
         assertThat(figures.get("opening.width.least").value()).isCloseTo(1496, within(0.2));
-        assertThat(((Uncertain) Fit.largest(with(4)).orElseThrow().width()).value())
-                .isCloseTo(1500, within(1e-5));
+        assertThat(Fit.largest(with(4)).orElseThrow().width().value()).isCloseTo(1500, within(1e-5));
     }
 
     @Test

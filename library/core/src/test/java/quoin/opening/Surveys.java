@@ -48,9 +48,8 @@ final class Surveys {
         return Survey.finished(readings, Double.NaN);
     }
 
-    @SafeVarargs
-    static <T> List<T> join(List<T> first, T... more) {
-        List<T> all = new ArrayList<>(first);
+    static List<Reading> join(List<Reading> first, Reading... more) {
+        List<Reading> all = new ArrayList<>(first);
         all.addAll(List.of(more));
         return all;
     }
