@@ -28,6 +28,8 @@ class CompletenessTest {
 
     private static final String CODE = "\\(\\s*\"([a-z0-9][a-z0-9.-]*)\"";
     private static final Pattern STEP = Pattern.compile("(?:Step\\.of|new Step)" + CODE);
+    private static final Pattern HELPER =
+            Pattern.compile("\\b(?:lost|unknown|cannot)\\([^\";(]*\"([a-z0-9][a-z0-9.-]*)\"");
     private static final Pattern CAUTION = Pattern.compile("(?:Caution\\.of|new Caution)" + CODE);
     private static final Pattern PROBLEM =
             Pattern.compile("(?:Problem\\.(?:error|warning)|new Problem|\\bproblem|\\berror|\\bwarning)" + CODE);
@@ -38,6 +40,42 @@ class CompletenessTest {
     void everyStepHasWords() {
         assertThat(without("step.", STEP)).isEmpty();
         assertThat(codes(STEP)).as("the scan must find something").contains("bound", "band", "no-size-fits");
+    }
+
+    /** Steps and problems are also made by helpers, which take the code among other arguments. */
+    @Test
+    void everyCodeOfAHelperHasWords() {
+        assertThat(codes(HELPER)).as("the scan must find something").contains("below-list", "limits-cross", "cycle");
+        Set<String> missing = without("step.", HELPER);
+        missing.removeIf(code -> WORDS.has("problem." + code));
+        assertThat(missing).isEmpty();
+    }
+
+    @Test
+    void everySlipHasWords() throws IOException {
+        String source = Files.readString(Path.of("src/main/java/quoin/opening/CommonSlip.java"));
+        Set<String> slips = new TreeSet<>();
+        Pattern.compile("(?m)^ {4}([A-Z0-9_]+)\\(")
+                .matcher(source)
+                .results()
+                .forEach(match -> slips.add(match.group(1)));
+        assertThat(slips).as("the scan must find something").contains("WHOLE_10_MM");
+        assertThat(slips)
+                .allSatisfy(slip -> assertThat(WORDS.keys())
+                        .contains("slip." + slip.toLowerCase(Locale.ROOT).replace('_', '-')));
+    }
+
+    @Test
+    void everyRoomHasWords() throws IOException {
+        String source = Files.readString(Path.of("src/main/java/quoin/job/Rooms.java"));
+        String list = source.substring(source.indexOf("LATER"), source.indexOf(");"));
+        List<String> rooms = Pattern.compile("\"([a-z-]+)\"")
+                .matcher(list)
+                .results()
+                .map(m -> m.group(1))
+                .toList();
+        assertThat(rooms).as("the scan must find something").contains("fixings", "heat");
+        assertThat(rooms).allSatisfy(room -> assertThat(WORDS.keys()).contains("room." + room));
     }
 
     @Test
