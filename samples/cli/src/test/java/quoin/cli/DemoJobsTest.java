@@ -14,7 +14,7 @@ class DemoJobsTest {
     @ParameterizedTest
     @CsvSource({
         "reading-room.json, 0, ORDER, SURVEY COMPLETE: you may come down",
-        "reading-room-skew.json, 20, DO NOT ORDER, STAY UP: one more reading",
+        "reading-room-skew.json, 20, DO NOT ORDER, SURVEY COMPLETE: you may come down",
         "reading-room-misread.json, 10, MEASURE AGAIN, STAY UP: one more reading",
         "reading-room-inches.json, 10, NOT YET, STAY UP: one more reading"
     })
