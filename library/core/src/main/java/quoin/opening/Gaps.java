@@ -141,18 +141,15 @@ public final class Gaps {
     public static Extreme least(Gaps gaps) {
         List<Combination> all = gaps.combinations();
         double least = Double.POSITIVE_INFINITY;
-        double reach = 0;
         for (Combination c : all) {
             double value = gaps.value(c);
             least = Math.min(least, value);
         }
-        for (Uncertain gap : gaps.unplaced) {
-            reach = Math.max(reach, gap.standardUncertainty());
-        }
+        double far = OUT_OF_REACH * gaps.largestDoubt();
         List<Extreme.Part> parts = new ArrayList<>();
         for (Combination c : all) {
-            if (gaps.value(c) <= least + OUT_OF_REACH * reach) {
-                parts.add(gaps.part(c));
+            if (gaps.value(c) <= least + far) {
+                parts.add(gaps.part(c, far));
             }
         }
         return Extreme.least(parts);
@@ -208,8 +205,18 @@ public final class Gaps {
         return sum;
     }
 
-    private Extreme.Part part(Combination c) {
-        double[] move = evening(c.of);
+    private double largestDoubt() {
+        double largest = 0;
+        for (Uncertain gap : unplaced) {
+            largest = Math.max(largest, gap.standardUncertainty());
+        }
+        return largest;
+    }
+
+    private Extreme.Part part(Combination c, double far) {
+        double[] evening = evening(c.of);
+        boolean takenAsTheyAre = isAlongOneAxis(c.of) && !isInHole(evening, value(c) - far);
+        double[] move = takenAsTheyAre ? new double[] {0, 0} : evening;
         List<String> names = new ArrayList<>();
         List<Uncertain> terms = new ArrayList<>();
         for (int index : c.of) {
@@ -222,7 +229,8 @@ public final class Gaps {
     /**
      * The move of the frame that makes those gaps equal: there their weights, which follow the slopes of the sides, do
      * not change their sum to first order. None for three gaps that push along nearly one line: where the doubt of the
-     * slopes is as large as what tells them apart, first order says nothing, and the weights are taken as they are.
+     * slopes is as large as what tells them apart, first order says nothing, and the weights are taken as they are. So they
+     * are where all three are of two opposite sides and the move leads out of the hole.
      */
     private double[] evening(int[] of) {
         int i = of[0];
@@ -247,6 +255,29 @@ public final class Gaps {
             return new double[] {0, 0};
         }
         return new double[] {(ij * by - ik * ay) / det, (ik * ax - ij * bx) / det};
+    }
+
+    /** Whether all those gaps are of left and right, or all of head and foot. */
+    private boolean isAlongOneAxis(int[] of) {
+        int upright = 0;
+        for (int index : of) {
+            Side side = gaps.get(index).side();
+            upright += side == Side.LEFT || side == Side.RIGHT ? 1 : 0;
+        }
+        return upright == 0 || upright == of.length;
+    }
+
+    /**
+     * Whether a frame that is moved so still has every gap above a floor. A frame cannot go where it does not fit: gaps of
+     * left and right sides alone may be equal only far beyond the head or the foot, and the slopes there say nothing.
+     */
+    private boolean isInHole(double[] move, double floor) {
+        for (int i = 0; i < gaps.size(); i++) {
+            if (!(valueOf(i) + push[i][0] * move[0] + push[i][1] * move[1] >= floor)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private double valueOf(int index) {
