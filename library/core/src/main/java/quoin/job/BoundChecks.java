@@ -11,7 +11,6 @@ import quoin.judge.Constraint;
 import quoin.judge.DecisionRule;
 import quoin.judge.Figure;
 import quoin.judge.Finding;
-import quoin.judge.ReadingDoubt;
 import quoin.judge.Reason;
 import quoin.judge.Retakes;
 import quoin.judge.Stage;
@@ -19,9 +18,7 @@ import quoin.judge.Step;
 import quoin.judge.Verdict;
 import quoin.measure.Dimension;
 import quoin.measure.Estimate;
-import quoin.measure.Influence;
 import quoin.opening.Opening;
-import quoin.opening.Reading;
 import quoin.rulebook.BoundClause;
 import quoin.rulebook.FigureSource;
 import quoin.rulebook.Limits;
@@ -103,34 +100,7 @@ final class BoundChecks {
     }
 
     private Finding withRetakes(Finding finding, Estimate estimate, Bound bound, DecisionRule rule) {
-        return finding.withRetakes(Retakes.suggest(estimate, bound, rule, readingDoubts()));
-    }
-
-    private List<ReadingDoubt> readingDoubts() {
-        List<ReadingDoubt> doubts = new ArrayList<>();
-        List<Reading> readings = opening.survey().readings();
-        for (int i = 0; i < readings.size(); i++) {
-            Reading reading = readings.get(i);
-            List<Influence> fresh = new ArrayList<>();
-            List<Influence> shared = new ArrayList<>();
-            String own = opening.survey().influenceId(i);
-            double[] values =
-                    reading.values().stream().mapToDouble(Double::doubleValue).toArray();
-            reading.by()
-                    .read(own, values)
-                    .forEach(number -> number.influences()
-                            .asList()
-                            .forEach(influence -> addOnce(influence.id().startsWith(own) ? fresh : shared, influence)));
-            doubts.add(new ReadingDoubt(
-                    reading.name(), reading.by().id(), reading.values().size(), fresh, shared));
-        }
-        return doubts;
-    }
-
-    private static void addOnce(List<Influence> list, Influence influence) {
-        if (!list.contains(influence)) {
-            list.add(influence);
-        }
+        return finding.withRetakes(Retakes.suggest(estimate, bound, rule, opening.survey().readingDoubts()));
     }
 
     static Dimension dimension(Catalogue catalogue, String figure) {

@@ -108,18 +108,20 @@ public final class Adjustment {
     }
 
     /** The observations of one plane: readings first, then one prior for each offset. */
-    private record Observations(List<Span> spans, List<String> names, List<Integer> entries, List<Uncertain> values) {
+    private record Observations(
+            List<Span> spans, List<String> names, List<Integer> entries, List<Uncertain> values, Influences shared) {
         static Observations of(Survey survey, Plane plane, Model model) {
             List<Span> spans = new ArrayList<>();
             List<String> names = new ArrayList<>();
             List<Integer> entries = new ArrayList<>();
             List<Uncertain> values = new ArrayList<>();
-            List<Reading> outline = survey.outline(plane);
+            Influences shared = Influences.NONE;
             for (int i = 0; i < survey.readings().size(); i++) {
                 Reading reading = survey.readings().get(i);
-                if (!outline.contains(reading)) {
+                if (!Survey.tiesOutline(reading, plane)) {
                     continue;
                 }
+                shared = shared.union(reading.by().shared());
                 for (Uncertain value : survey.observed(i)) {
                     spans.add(reading.of());
                     names.add(reading.name());
@@ -140,7 +142,7 @@ public final class Adjustment {
             for (Uncertain value : values) {
                 aligned.add(value.onto(basis));
             }
-            return new Observations(spans, names, entries, aligned);
+            return new Observations(spans, names, entries, aligned, shared);
         }
 
         private static Uncertain prior(Plane plane, TouchedPoint point, double within) {
@@ -222,7 +224,7 @@ public final class Adjustment {
             double[][] c = new double[n][n];
             Influences basis = observations.values.get(0).influences();
             for (int k = 0; k < basis.size(); k++) {
-                boolean shared = isShared(basis.get(k).id());
+                boolean shared = observations.shared.indexOf(basis.get(k)) >= 0;
                 for (int i = 0; i < n; i++) {
                     double ci = observations.values.get(i).contribution(k);
                     if (ci == 0) {
@@ -256,10 +258,6 @@ public final class Adjustment {
             for (int i = 0; i < c.length; i++) {
                 c[i][i] += 1e-8 * Math.max(c[i][i], 1e-4);
             }
-        }
-
-        private static boolean isShared(String influence) {
-            return influence.indexOf(':') < 0 && !influence.startsWith("straight/");
         }
 
         Adjustment solve() {

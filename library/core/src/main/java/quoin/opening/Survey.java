@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import quoin.judge.ReadingDoubt;
+import quoin.measure.Influence;
 import quoin.measure.Uncertain;
 
 /**
@@ -50,9 +52,12 @@ public record Survey(List<Reading> readings, double straightWithinMm, Finish fin
     /** {@return the entries of one plane that tie its outline} */
     List<Reading> outline(Plane plane) {
         return readings.stream()
-                .filter(reading -> reading.in() == plane)
-                .filter(reading -> !(reading.of() instanceof Span.Depth) && !(reading.of() instanceof Span.Fall))
+                .filter(reading -> tiesOutline(reading, plane))
                 .toList();
+    }
+
+    static boolean tiesOutline(Reading reading, Plane plane) {
+        return reading.in() == plane && !(reading.of() instanceof Span.Depth) && !(reading.of() instanceof Span.Fall);
     }
 
     /** {@return the mean of everything read there, or empty where nothing was} */
@@ -68,20 +73,45 @@ public record Survey(List<Reading> readings, double straightWithinMm, Finish fin
 
     /** {@return each value of the entry at that index, with its doubt} */
     List<Uncertain> observed(int index) {
+        return read(index, readings.get(index).values());
+    }
+
+    private List<Uncertain> read(int index, List<Double> values) {
         Reading reading = readings.get(index);
-        double[] values =
-                reading.values().stream().mapToDouble(Double::doubleValue).toArray();
-        return reading.by().read(influenceId(index), values);
+        return reading.by()
+                .read(
+                        index + ":" + reading.name(),
+                        values.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     /**
-     * The name that the influences of an entry begin with.
+     * What another value of each entry by its instrument would draw anew, and what would stay: the instrument's shared
+     * influences, and a rounding that all values of the entry share.
      *
-     * @param index the index of the entry, from 0
-     * @return the name
+     * @return one for each entry, in order
      */
-    public String influenceId(int index) {
-        return index + ":" + readings.get(index).name();
+    public List<ReadingDoubt> readingDoubts() {
+        List<ReadingDoubt> doubts = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            Reading reading = readings.get(i);
+            double value = reading.values().get(0);
+            List<Uncertain> twice = read(i, List.of(value, value));
+            List<Influence> fresh = new ArrayList<>();
+            List<Influence> shared = new ArrayList<>();
+            for (Uncertain number : observed(i)) {
+                for (Influence influence : number.influences().asList()) {
+                    boolean stays = twice.get(0).sensitivity(influence) != 0
+                            && twice.get(1).sensitivity(influence) != 0;
+                    List<Influence> list = stays ? shared : fresh;
+                    if (!list.contains(influence)) {
+                        list.add(influence);
+                    }
+                }
+            }
+            doubts.add(new ReadingDoubt(
+                    reading.name(), reading.by().id(), reading.values().size(), fresh, shared));
+        }
+        return doubts;
     }
 
     private static Uncertain mean(List<Uncertain> all) {
