@@ -14,6 +14,7 @@ module quoin {
     exports quoin.parts;
     exports quoin.opening;
     exports quoin.rulebook;
+    exports quoin.chain;
     exports quoin.clearance;
     exports quoin.job;
     exports quoin.words;

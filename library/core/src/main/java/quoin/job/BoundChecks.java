@@ -100,7 +100,8 @@ final class BoundChecks {
     }
 
     private Finding withRetakes(Finding finding, Estimate estimate, Bound bound, DecisionRule rule) {
-        return finding.withRetakes(Retakes.suggest(estimate, bound, rule, opening.survey().readingDoubts()));
+        return finding.withRetakes(
+                Retakes.suggest(estimate, bound, rule, opening.survey().readingDoubts()));
     }
 
     static Dimension dimension(Catalogue catalogue, String figure) {

@@ -28,6 +28,7 @@ public final class Gaps {
     private final List<SideGap> gaps;
     private final List<Uncertain> unplaced;
     private final double[][] push;
+    private final List<Uncertain> placed;
     private final double x;
     private final double y;
 
@@ -35,6 +36,7 @@ public final class Gaps {
         this.gaps = gaps;
         this.unplaced = unplaced;
         this.push = push;
+        this.placed = placed();
         this.x = place[0];
         this.y = place[1];
     }
@@ -66,8 +68,7 @@ public final class Gaps {
             push[i][0] = own[0] + own[1];
             push[i][1] = own[2] + own[3];
         }
-        double[] start = {0, 0};
-        double[] place = balance(gaps, start, w.value(), l.value());
+        double[] place = balance(gaps, w.value(), l.value());
         List<Uncertain> values = new ArrayList<>();
         for (SideGap gap : gaps) {
             values.add(around(gap, place, w, l));
@@ -89,8 +90,8 @@ public final class Gaps {
     }
 
     /** Moves the frame until left and right least gaps are equal, and head and foot least gaps. */
-    private static double[] balance(List<SideGap> gaps, double[] start, double w, double l) {
-        double[] place = start.clone();
+    private static double[] balance(List<SideGap> gaps, double w, double l) {
+        double[] place = {0, 0};
         for (int round = 0; round < 100; round++) {
             double[] z = {place[0], place[0] + w, place[1], place[1] + l};
             double dx = (least(gaps, Side.RIGHT, z) - least(gaps, Side.LEFT, z)) / 2;
@@ -304,11 +305,12 @@ public final class Gaps {
      */
     public static Extreme greatest(Gaps gaps) {
         List<Extreme.Part> parts = new ArrayList<>();
-        gaps.placed().forEach((name, value) -> {
-            if (!name.endsWith("/back")) {
-                parts.add(new Extreme.Part(List.of(name), value));
+        for (int i = 0; i < gaps.gaps.size(); i++) {
+            SideGap gap = gaps.gaps.get(i);
+            if (gap.plane() == Plane.FRONT) {
+                parts.add(new Extreme.Part(List.of(gap.name()), gaps.placed.get(i)));
             }
-        });
+        }
         return Extreme.greatest(parts);
     }
 
@@ -321,38 +323,29 @@ public final class Gaps {
      */
     public static Map<String, Uncertain> single(Gaps gaps) {
         Map<String, Uncertain> single = new LinkedHashMap<>();
-        gaps.placed().forEach((name, value) -> {
-            SideGap own = gaps.named(name);
-            boolean nearer = gaps.gaps.stream()
-                    .filter(other -> other.side() == own.side() && other.atCorner())
-                    .filter(other -> other.name().endsWith("/back") == name.endsWith("/back"))
-                    .allMatch(other -> value.value() < gaps.valueAt(other));
-            if (!name.endsWith("/back") && (own.atCorner() || nearer)) {
-                single.put(name, value);
+        for (int i = 0; i < gaps.gaps.size(); i++) {
+            SideGap gap = gaps.gaps.get(i);
+            if (gap.plane() == Plane.FRONT && (gap.atCorner() || gaps.isNearerThanCorners(i))) {
+                single.put(gap.name(), gaps.placed.get(i));
             }
-        });
+        }
         return single;
     }
 
-    private SideGap named(String name) {
-        return gaps.get(index(name));
-    }
-
-    private int index(String name) {
+    private boolean isNearerThanCorners(int index) {
+        SideGap own = gaps.get(index);
         for (int i = 0; i < gaps.size(); i++) {
-            if (gaps.get(i).name().equals(name)) {
-                return i;
+            SideGap other = gaps.get(i);
+            boolean corner = other.atCorner() && other.side() == own.side() && other.plane() == own.plane();
+            if (corner && !(valueOf(index) < valueOf(i))) {
+                return false;
             }
         }
-        throw new IllegalArgumentException("gap must be one of this opening, got " + name);
-    }
-
-    private double valueAt(SideGap gap) {
-        return unplaced.get(index(gap.name())).value();
+        return true;
     }
 
     /** The gaps of the balanced frame; its place follows the opening, so that two gaps stay equal each way. */
-    private Map<String, Uncertain> placed() {
+    private List<Uncertain> placed() {
         int left = leastOf(Side.LEFT);
         int right = leastOf(Side.RIGHT);
         int head = leastOf(Side.HEAD);
@@ -364,20 +357,14 @@ public final class Gaps {
         double det = a * d - b * c;
         Uncertain across = unplaced.get(right).minus(unplaced.get(left));
         Uncertain along = unplaced.get(foot).minus(unplaced.get(head));
-        Map<String, Uncertain> placed = new LinkedHashMap<>();
+        List<Uncertain> result = new ArrayList<>();
         for (int i = 0; i < gaps.size(); i++) {
             double byAcross = (push[i][0] * d - push[i][1] * c) / det;
             double byAlong = (push[i][1] * a - push[i][0] * b) / det;
-            placed.put(
-                    gaps.get(i).name(),
-                    Uncertain.combine(
-                            unplaced.get(i).value(),
-                            new double[] {1, byAcross, byAlong},
-                            unplaced.get(i),
-                            across,
-                            along));
+            result.add(
+                    Uncertain.combine(valueOf(i), new double[] {1, byAcross, byAlong}, unplaced.get(i), across, along));
         }
-        return placed;
+        return List.copyOf(result);
     }
 
     private int leastOf(Side side) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import quoin.measure.Influence;
 import quoin.measure.Influences;
-import quoin.measure.Shape;
 import quoin.measure.Uncertain;
 
 /**
@@ -62,14 +61,11 @@ public final class Opening {
         Map<Side, Uncertain> still = new EnumMap<>(Side.class);
         finish.still().forEach((side, value) -> {
             double u = value.doubt().standardUncertainty(value.mm());
-            Influence influence = new Influence("still/" + side.text(), shape(value), u, Double.POSITIVE_INFINITY, "");
+            Influence influence =
+                    new Influence("still/" + side.text(), value.doubt().shape(), u, Double.POSITIVE_INFINITY, "");
             still.put(side, Uncertain.of(value.mm(), influence));
         });
         return still;
-    }
-
-    private static Shape shape(Finish.Still value) {
-        return value.doubt().shape();
     }
 
     /** {@return what was read} */
@@ -134,9 +130,9 @@ public final class Opening {
         for (Outline outline : outlines()) {
             basis = basis.union(outline.influences());
         }
-        List<SideGap> gaps = new ArrayList<>(SideGap.of(front().onto(basis), ""));
+        List<SideGap> gaps = new ArrayList<>(SideGap.of(front().onto(basis), Plane.FRONT));
         if (back != null) {
-            gaps.addAll(SideGap.of(back.outline().onto(basis), "/back"));
+            gaps.addAll(SideGap.of(back.outline().onto(basis), Plane.BACK));
         }
         return gaps;
     }

@@ -11,6 +11,7 @@ import quoin.measure.Uncertain;
  * of the side and has its doubt too. Immutable and safe for use by many threads.
  *
  * @param name the figure it is, such as {@code gap.left@head-left}
+ * @param plane the plane of the outline
  * @param side the side
  * @param atCorner whether it is at a corner of the frame, and so on the side prolonged
  * @param push the change of the gap for a move of each side of the frame
@@ -20,7 +21,14 @@ import quoin.measure.Uncertain;
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared
 record SideGap(
-        String name, Side side, boolean atCorner, double[] push, Uncertain constant, Uncertain slope, int slopeOf) {
+        String name,
+        Plane plane,
+        Side side,
+        boolean atCorner,
+        double[] push,
+        Uncertain constant,
+        Uncertain slope,
+        int slopeOf) {
     private static final int X0 = 0;
     private static final int X1 = 1;
     private static final int Y0 = 2;
@@ -39,7 +47,7 @@ record SideGap(
     }
 
     /** All gaps of one outline: two at the frame's corners for each side, one at each touched point between. */
-    static List<SideGap> of(Outline outline, String suffix) {
+    static List<SideGap> of(Outline outline, Plane plane) {
         List<SideGap> gaps = new ArrayList<>();
         for (Side side : Side.values()) {
             List<Outline.Vertex> chain = outline.side(side);
@@ -47,16 +55,16 @@ record SideGap(
             if (last < 1) {
                 continue;
             }
-            gaps.add(onLine(side, side.from(), chain.get(0), chain.get(1), suffix));
+            gaps.add(onLine(side, side.from(), chain.get(0), chain.get(1), plane));
             for (int i = 1; i < last; i++) {
-                gaps.add(atPoint(side, chain.get(i), suffix));
+                gaps.add(atPoint(side, chain.get(i), plane));
             }
-            gaps.add(onLine(side, side.to(), chain.get(last), chain.get(last - 1), suffix));
+            gaps.add(onLine(side, side.to(), chain.get(last), chain.get(last - 1), plane));
         }
         return gaps;
     }
 
-    private static SideGap onLine(Side side, Corner corner, Outline.Vertex a, Outline.Vertex b, String suffix) {
+    private static SideGap onLine(Side side, Corner corner, Outline.Vertex a, Outline.Vertex b, Plane plane) {
         boolean upright = side == Side.LEFT || side == Side.RIGHT;
         Uncertain dx = b.x().minus(a.x());
         Uncertain dy = b.y().minus(a.y());
@@ -69,16 +77,21 @@ record SideGap(
         double[] push = push(side);
         int slopeOf = upright ? (corner.isHead() ? Y0 : Y1) : (corner.isLeft() ? X0 : X1);
         push[slopeOf] += slope.value();
-        String name = "gap." + side.text() + "@" + corner.text() + suffix;
-        return new SideGap(name, side, true, push, low ? line.negated() : line, slope, slopeOf);
+        String name = "gap." + side.text() + "@" + corner.text() + suffix(plane);
+        return new SideGap(name, plane, side, true, push, low ? line.negated() : line, slope, slopeOf);
     }
 
-    private static SideGap atPoint(Side side, Outline.Vertex point, String suffix) {
+    private static SideGap atPoint(Side side, Outline.Vertex point, Plane plane) {
         boolean upright = side == Side.LEFT || side == Side.RIGHT;
         boolean low = side == Side.LEFT || side == Side.HEAD;
         Uncertain across = upright ? point.x() : point.y();
-        String name = "gap." + side.text() + "@" + point.at() + suffix;
-        return new SideGap(name, side, false, push(side), low ? across.negated() : across, Uncertain.exact(0), -1);
+        String name = "gap." + side.text() + "@" + point.at() + suffix(plane);
+        return new SideGap(
+                name, plane, side, false, push(side), low ? across.negated() : across, Uncertain.exact(0), -1);
+    }
+
+    private static String suffix(Plane plane) {
+        return plane == Plane.BACK ? "/back" : "";
     }
 
     private static double[] push(Side side) {

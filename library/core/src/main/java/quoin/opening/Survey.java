@@ -51,9 +51,7 @@ public record Survey(List<Reading> readings, double straightWithinMm, Finish fin
 
     /** {@return the entries of one plane that tie its outline} */
     List<Reading> outline(Plane plane) {
-        return readings.stream()
-                .filter(reading -> tiesOutline(reading, plane))
-                .toList();
+        return readings.stream().filter(reading -> tiesOutline(reading, plane)).toList();
     }
 
     static boolean tiesOutline(Reading reading, Plane plane) {

@@ -34,9 +34,11 @@ class SharedInfluenceTest {
 
     @Test
     void theNameOfAnInstrumentChangesNothing() {
-        List<AdjustedReading> plain = Adjustment.of(survey(tape("tape", 0.8)), Plane.FRONT).readings();
+        List<AdjustedReading> plain =
+                Adjustment.of(survey(tape("tape", 0.8)), Plane.FRONT).readings();
         for (String id : List.of("tape:1", "straight/tape")) {
-            assertThat(Adjustment.of(survey(tape(id, 0.8)), Plane.FRONT).readings()).isEqualTo(plain);
+            assertThat(Adjustment.of(survey(tape(id, 0.8)), Plane.FRONT).readings())
+                    .isEqualTo(plain);
         }
     }
 
@@ -45,10 +47,13 @@ class SharedInfluenceTest {
     void aRoundingThatAllValuesShareIsNotDrawnAnew() {
         ReadingDoubt fine = survey(tape("tape", 0.1)).readingDoubts().get(0);
         assertThat(fine.fresh()).hasSize(2).allMatch(influence -> influence.id().contains("each"));
-        assertThat(fine.shared().stream().map(Influence::id)).anyMatch(id -> id.endsWith("/step")).hasSize(2);
+        assertThat(fine.shared().stream().map(Influence::id))
+                .anyMatch(id -> id.endsWith("/step"))
+                .hasSize(2);
         ReadingDoubt coarse = survey(tape("tape", 0.8)).readingDoubts().get(0);
         assertThat(coarse.fresh()).hasSize(4);
-        assertThat(coarse.shared()).containsExactlyElementsOf(tape("tape", 0.8).shared().asList());
+        assertThat(coarse.shared())
+                .containsExactlyElementsOf(tape("tape", 0.8).shared().asList());
         assertThat(coarse.values()).isEqualTo(2);
         ReadingDoubt single = survey(tape("tape", 0.1)).readingDoubts().get(1);
         assertThat(single.fresh()).hasSize(1);
