@@ -32,14 +32,16 @@ import quoin.opening.Suspect;
  * the code with its arguments, never refused. Immutable and safe for use by many threads.
  */
 public final class Words {
-    private static final Words ENGLISH = new Words(Locale.ENGLISH, load("words.properties"));
+    private static final Words ENGLISH = new Words(Locale.ENGLISH, LengthStyle.MILLIMETRES, load("words.properties"));
 
     private final Locale locale;
+    private final LengthStyle lengths;
     private final Map<String, String> patterns;
     private final PlainPlace places = new PlainPlace(this);
 
-    private Words(Locale locale, Map<String, String> patterns) {
+    private Words(Locale locale, LengthStyle lengths, Map<String, String> patterns) {
         this.locale = locale;
+        this.lengths = lengths;
         this.patterns = patterns;
     }
 
@@ -52,6 +54,16 @@ public final class Words {
     public static Words in(Locale locale) {
         Objects.requireNonNull(locale, "locale");
         return ENGLISH;
+    }
+
+    /**
+     * The same words with margins, doubts and slips said in another unit.
+     *
+     * @param lengths how small lengths are said
+     * @return the catalogue
+     */
+    public Words with(LengthStyle lengths) {
+        return new Words(locale, Objects.requireNonNull(lengths, "lengths"), patterns);
     }
 
     private static Map<String, String> load(String name) {
@@ -250,9 +262,9 @@ public final class Words {
                 Args.of("places", retake.readings().stream().map(this::place).toList());
         args = retake.by().isEmpty() ? args : args.with("by", retake.by());
         args = retake.times() == 1 ? args : args.with("times", (double) retake.times());
-        boolean lengths = retake.readings().stream().noneMatch(of -> of.startsWith("angle@"));
-        if (lengths && Double.isFinite(retake.u()) && retake.u() > 0) {
-            args = args.with("within", Numbers.tenthDown(2 * retake.u()));
+        boolean isLength = retake.readings().stream().noneMatch(of -> of.startsWith("angle@"));
+        if (isLength && Double.isFinite(retake.u()) && retake.u() > 0) {
+            args = args.with("within", lengths.down(2 * retake.u()));
         }
         String sentence = text("retake", args);
         return retake.settles() >= 0 && retake.settles() <= 1
@@ -282,7 +294,7 @@ public final class Words {
     }
 
     /**
-     * What there is to spare, such as {@code 3 mm to spare, give or take 1½}: to the nearest half, with the doubt expanded
+     * What there is to spare, such as {@code 3 mm to spare, give or take 1½ mm}: to the nearest half, with the doubt expanded
      * by two and rounded up. Angles are said as an offset in each metre.
      *
      * @param margin the margin
@@ -294,13 +306,21 @@ public final class Words {
                 ? 1000 * StrictMath.tan(margin.value())
                 : margin.dimension().toAnswer(margin.value());
         double give = 2 * (angle ? 1000 * margin.u() : Math.abs(span(margin)));
-        String unit = angle
-                ? text("unit.in-each-metre", Args.NONE)
-                : margin.dimension().answerUnit();
-        boolean beyond = value < 0 && !Numbers.nearestHalf(Math.abs(value)).equals("0");
-        Args args = Args.of("amount", Numbers.nearestHalf(Math.abs(value))).with("unit", unit);
+        LengthStyle style = margin.dimension() == Dimension.LENGTH ? lengths : LengthStyle.MILLIMETRES;
+        String amount = inUnit(style.nearest(Math.abs(value)), margin.dimension());
+        boolean beyond = value < 0 && !amount.startsWith("0 ");
+        Args args = Args.of("amount", amount);
         String key = beyond ? "margin.over" : "margin.spare";
-        return give > 0 ? text(key, args.with("give", Numbers.halfUp(give))) : text(key, args);
+        return give > 0 ? text(key, args.with("give", inUnit(style.up(give), margin.dimension()))) : text(key, args);
+    }
+
+    /** A length as it is said, or a number of another kind with its own unit for the millimetres. */
+    private String inUnit(String said, Dimension dimension) {
+        return switch (dimension) {
+            case LENGTH -> said;
+            case ANGLE -> said.replace(" mm", " " + text("unit.in-each-metre", Args.NONE));
+            default -> said.replace(" mm", " " + dimension.answerUnit());
+        };
     }
 
     private static double span(Margin margin) {
@@ -318,7 +338,7 @@ public final class Words {
      */
     public String outOver(double departureRad, double legMm, String corner) {
         double offset = Math.abs(StrictMath.sin(departureRad) * legMm);
-        Args args = Args.of("offset", Numbers.nearestHalf(offset)).with("leg", Numbers.rounded(legMm / 1000, 1));
+        Args args = Args.of("offset", lengths.nearest(offset)).with("leg", Numbers.rounded(legMm / 1000, 1));
         return text("out-over", args.with("corner", corner));
     }
 
@@ -332,7 +352,7 @@ public final class Words {
     public String unseen(String of, double detectableMm) {
         Args args = Args.of("place", place(of));
         return Double.isFinite(detectableMm)
-                ? text("unseen", args.with("mm", StrictMath.ceil(detectableMm)))
+                ? text("unseen", args.with("slip", lengths.wholeUp(detectableMm)))
                 : text("unseen.any", args);
     }
 
@@ -344,7 +364,7 @@ public final class Words {
      */
     public String of(Suspect.Slip slip) {
         Args args = Args.of("place", place(slip.reading()));
-        args = Double.isFinite(slip.by()) ? args.with("by", number(Math.abs(slip.by()), 0)) : args;
+        args = Double.isFinite(slip.by()) ? args.with("by", lengths.whole(Math.abs(slip.by()))) : args;
         args = args.with("way", text(slip.by() < 0 ? "slip.too-short" : "slip.too-long", Args.NONE));
         return slip.looksLike().isEmpty()
                 ? text("slip", args)
@@ -386,13 +406,13 @@ public final class Words {
     }
 
     /**
-     * An expanded doubt (twice the standard uncertainty), up to the next half.
+     * The expanded doubt of a length (twice the standard uncertainty), rounded up.
      *
      * @param u the standard uncertainty, 0 or more
-     * @return the text, such as 1½
+     * @return the text, such as {@code 1½ mm}
      */
     public String giveOrTake(double u) {
-        return Double.isFinite(u) ? Numbers.halfUp(2 * u) : Numbers.plain(u);
+        return Double.isFinite(u) ? lengths.up(2 * u) : Numbers.plain(u);
     }
 
     private static Args withPlace(Args args, String name, String value) {

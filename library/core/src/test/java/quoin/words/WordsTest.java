@@ -66,9 +66,9 @@ class WordsTest {
     @Test
     void aMarginIsSaidWithItsExpandedDoubt() {
         assertThat(WORDS.of(new Margin(3.1, 0.7, Dimension.LENGTH, "atLeast")))
-                .isEqualTo("3 mm to spare, give or take 1½");
+                .isEqualTo("3 mm to spare, give or take 1½ mm");
         assertThat(WORDS.of(new Margin(-2.4, 0.2, Dimension.LENGTH, "atMost")))
-                .isEqualTo("2½ mm beyond the limit, give or take ½");
+                .isEqualTo("2½ mm beyond the limit, give or take ½ mm");
         assertThat(WORDS.of(new Margin(0.5, 0, Dimension.LENGTH, "atMost"))).isEqualTo("½ mm to spare");
         assertThat(WORDS.of(new Margin(-0.1, 0, Dimension.LENGTH, "atMost"))).isEqualTo("0 mm to spare");
     }
@@ -76,7 +76,7 @@ class WordsTest {
     @Test
     void anAngleIsSaidAsAnOffsetNeverInDegrees() {
         assertThat(WORDS.of(new Margin(0.002, 0.0005, Dimension.ANGLE, "atMost")))
-                .isEqualTo("2 mm in each metre to spare, give or take 1");
+                .isEqualTo("2 mm in each metre to spare, give or take 1 mm in each metre");
         assertThat(WORDS.outOver(0.00167, 2400, "foot-right")).isEqualTo("4 mm out over the 2.4 m leg at foot-right");
     }
 
@@ -119,6 +119,26 @@ class WordsTest {
                 .isEqualTo(
                         "had the width at the head been misread by less than 8 mm, nothing here would have shown it");
         assertThat(WORDS.unseen("width@head", Double.POSITIVE_INFINITY)).contains("by any amount");
+    }
+
+    /** 1 in = 25.4 mm (international yard and pound agreement of 1959, from memory); rounded as in millimetres. */
+    @Test
+    void smallLengthsAreSaidInInchesWhereTheJobIs() {
+        Words inches = WORDS.with(LengthStyle.INCHES);
+        assertThat(inches.of(new Margin(3.1, 0.7, Dimension.LENGTH, "atLeast")))
+                .isEqualTo("1/8 in to spare, give or take 1/16 in");
+        assertThat(inches.of(new Margin(-3.1, 0.81, Dimension.LENGTH, "atLeast")))
+                .isEqualTo("1/8 in beyond the limit, give or take 1/8 in");
+        assertThat(inches.of(new Margin(-0.7, 0, Dimension.LENGTH, "atLeast"))).isEqualTo("0 in to spare");
+        assertThat(inches.of(new Margin(0.002, 0.0005, Dimension.ANGLE, "atMost")))
+                .isEqualTo("2 mm in each metre to spare, give or take 1 mm in each metre");
+        assertThat(inches.of(new Retake(List.of("width@head"), "", 1, 0.4, Double.NaN)))
+                .isEqualTo("width at the head, good to 1/32 in");
+        assertThat(inches.of(new Retake(List.of("width@head"), "", 1, 0.1, Double.NaN)))
+                .isEqualTo("width at the head, good to 0.2 mm");
+        assertThat(inches.unseen("width@head", 7.2)).contains("less than 5/16 in");
+        assertThat(inches.giveOrTake(0.7)).isEqualTo("1/16 in");
+        assertThat(inches.outOver(0.00167, 2400, "foot-right")).startsWith("3/16 in out over the ");
     }
 
     @Test

@@ -7,6 +7,7 @@ import quoin.job.Job;
 import quoin.judge.Args;
 import quoin.judge.Caution;
 import quoin.opening.Finish;
+import quoin.words.LengthStyle;
 import quoin.words.Words;
 
 /** The job sheet: all that a fitter and an office need to read of one assessment, in 80 columns. */
@@ -24,7 +25,7 @@ final class JobSheet {
 
     /** The sheet of an assessment. */
     static String of(Assessment assessment) {
-        JobSheet sheet = new JobSheet(assessment, Words.in(Locale.ENGLISH));
+        JobSheet sheet = new JobSheet(assessment, words(assessment));
         sheet.banner();
         sheet.standing();
         new OpeningPart(assessment, sheet.words, sheet.lengths).on(sheet.page);
@@ -35,6 +36,11 @@ final class JobSheet {
         sheet.notChecked();
         sheet.page.rule('=');
         return sheet.page.toString();
+    }
+
+    private static Words words(Assessment assessment) {
+        Words words = Words.in(Locale.ENGLISH);
+        return assessment.job().units().equals("in") ? words.with(LengthStyle.INCHES) : words;
     }
 
     private void banner() {

@@ -9,7 +9,6 @@ import quoin.words.Words;
 /** Amounts on the sheet: lengths in the job's own unit, one decimal of a millimetre or sixteenths of an inch. */
 final class Lengths {
     private static final int SIXTEENTHS = 16;
-    private static final double SIXTEENTH = 25.4 / SIXTEENTHS;
 
     /** Below this an angle is said as an offset in each metre, never in degrees. */
     private static final double SMALL_RAD = 0.2;
@@ -29,9 +28,7 @@ final class Lengths {
 
     /** An expanded doubt, rounded up. */
     String give(double u) {
-        return inches
-                ? LengthText.inches(StrictMath.ceil(2 * u / SIXTEENTH - 1e-9) * SIXTEENTH, SIXTEENTHS)
-                : words.giveOrTake(u) + " mm";
+        return words.giveOrTake(u);
     }
 
     /** A decided size: exactly, in mm, and in inches where the job was measured so. */

@@ -101,6 +101,18 @@ class DemoJobsTest {
                 .contains("Had the diagonal from head-left to foot-right been misread by any amount");
     }
 
+    /** A job in inches is answered in inches, its made sizes in both; limits stay as the rulebook states them. */
+    @Test
+    void aSheetInInchesSaysMarginsAndDoubtsInInches() {
+        String sheet = Run.of("assess", Run.demo("reading-room-inches.json")).out();
+        assertThat(sheet)
+                .contains(" in to spare, give or take ")
+                .contains("1496 mm (58 7/8 in)")
+                .contains("good to 1/16 in")
+                .doesNotContain("mm to spare")
+                .doesNotContain(" mm out over");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
