@@ -2,6 +2,7 @@ package quoin.job;
 
 import java.util.List;
 import quoin.opening.AdjustedReading;
+import quoin.opening.PlaneTest;
 import quoin.opening.Suspect;
 
 /**
@@ -14,6 +15,7 @@ import quoin.opening.Suspect;
  * @param accepted whether there is a shape and the readings can be right together
  * @param readings each reading of the front plane
  * @param suspects the groups of which one reading is likely wrong
+ * @param planes the same of the other planes: the back of the recess, and the depths with falls
  */
 public record AdjustmentReport(
         boolean determined,
@@ -22,10 +24,12 @@ public record AdjustmentReport(
         double critical,
         boolean accepted,
         List<AdjustedReading> readings,
-        List<Suspect> suspects) {
+        List<Suspect> suspects,
+        List<PlaneTest> planes) {
     /** Copies the lists. */
     public AdjustmentReport {
         readings = List.copyOf(readings);
         suspects = List.copyOf(suspects);
+        planes = List.copyOf(planes);
     }
 }

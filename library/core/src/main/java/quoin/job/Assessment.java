@@ -24,11 +24,14 @@ import quoin.judge.Step;
 import quoin.judge.Verdict;
 import quoin.measure.Estimate;
 import quoin.measure.Uncertain;
+import quoin.opening.AdjustedReading;
 import quoin.opening.Adjustment;
 import quoin.opening.Corner;
 import quoin.opening.Gaps;
 import quoin.opening.Opening;
 import quoin.opening.OpeningFigures;
+import quoin.opening.Plane;
+import quoin.opening.PlaneTest;
 import quoin.opening.Side;
 import quoin.opening.Survey;
 import quoin.opening.Suspect;
@@ -202,15 +205,33 @@ public final class Assessment {
         }
 
         private Optional<Finding> planes() {
-            if (!opening.isBackAccepted()) {
-                return Optional.of(Finding.undecided("planes", Reason.READINGS_DISAGREE)
-                        .plusStep(Step.of("back-leans-too-far", Args.NONE)));
+            Optional<PlaneTest> wrong = opening.planes().stream()
+                    .filter(plane -> !plane.isAccepted())
+                    .findFirst();
+            if (wrong.isPresent()) {
+                return Optional.of(
+                        Finding.undecided("planes", Reason.READINGS_DISAGREE).plusStep(disagreement(wrong.get())));
             }
             List<String> unused = opening.unusedBehind();
             return unused.isEmpty()
                     ? Optional.empty()
                     : Optional.of(Finding.undecided("planes", Reason.NOT_DETERMINED)
                             .plusStep(Step.of("back-not-determined", Args.of("readings", unused))));
+        }
+
+        private static Step disagreement(PlaneTest plane) {
+            if (plane.plane().equals(Plane.BACK.text())) {
+                return Step.of("back-leans-too-far", Args.NONE);
+            }
+            return Step.of(
+                    "depths-disagree",
+                    Args.of(
+                            "readings",
+                            plane.readings().stream()
+                                    .filter(reading -> Double.isFinite(reading.w()))
+                                    .map(AdjustedReading::name)
+                                    .distinct()
+                                    .toList()));
         }
 
         private List<String> siteAsks() {
@@ -311,7 +332,8 @@ public final class Assessment {
                 adjustment.critical(),
                 adjustment.isAccepted(),
                 adjustment.readings(),
-                adjustment.suspects());
+                adjustment.suspects(),
+                opening.planes());
     }
 
     /** {@return every figure that is determined, by name} */

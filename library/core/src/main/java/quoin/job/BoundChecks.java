@@ -19,6 +19,7 @@ import quoin.judge.Verdict;
 import quoin.measure.Dimension;
 import quoin.measure.Estimate;
 import quoin.opening.Opening;
+import quoin.opening.OpeningFigures;
 import quoin.rulebook.BoundClause;
 import quoin.rulebook.FigureSource;
 import quoin.rulebook.Limits;
@@ -72,16 +73,12 @@ final class BoundChecks {
         for (Step step : stated.steps()) {
             finding = finding.plusStep(step);
         }
-        if (!isDeclared(clause.figure()) && opening.hasShape() && disagree()) {
+        if (!isDeclared(clause.figure()) && !OpeningFigures.isAccepted(opening, clause.figure())) {
             return finding.asUndecided(Reason.READINGS_DISAGREE);
         }
         return finding.verdict() == Verdict.UNDECIDED
                 ? withRetakes(finding, estimate.get(), stated.bound(), rule)
                 : finding;
-    }
-
-    private boolean disagree() {
-        return !opening.adjustment().isAccepted() || !opening.isBackAccepted();
     }
 
     private boolean isDeclared(String figure) {

@@ -18,18 +18,15 @@ import quoin.measure.Uncertain;
  * threads.
  *
  * @param outline the outline
- * @param redundancy how many independent checks its readings hold
- * @param statistic the sum of squares that is tested
+ * @param test whether its readings can be right together
  * @param unused readings of it that could not be used, as it is not determined
  */
-record BackPlane(Outline outline, int redundancy, double statistic, List<String> unused) {
+record BackPlane(Outline outline, PlaneTest test, List<String> unused) {
     BackPlane {
         unused = List.copyOf(unused);
     }
 
-    boolean isAccepted() {
-        return redundancy == 0 || statistic <= GlobalTest.critical(redundancy);
-    }
+    private static final String NAME = Plane.BACK.text();
 
     static Optional<BackPlane> of(Survey survey, Outline front) {
         if (survey.outline(Plane.BACK).isEmpty()) {
@@ -38,7 +35,8 @@ record BackPlane(Outline outline, int redundancy, double statistic, List<String>
         Adjustment own = Adjustment.of(survey, Plane.BACK);
         if (own.isSolved()) {
             Outline outline = Outline.of(own).centredOn(front);
-            return Optional.of(new BackPlane(outline, own.redundancy(), own.statistic(), List.of()));
+            PlaneTest test = new PlaneTest(NAME, own.redundancy(), own.statistic(), own.readings());
+            return Optional.of(new BackPlane(outline, test, List.of()));
         }
         return Optional.of(new Offsets(survey, front).solve());
     }
@@ -53,6 +51,7 @@ record BackPlane(Outline outline, int redundancy, double statistic, List<String>
         private final List<Offset> offsets = new ArrayList<>();
         private final List<int[]> pairs = new ArrayList<>();
         private final List<Uncertain> shortfalls = new ArrayList<>();
+        private final List<PlaneTest.Observed> read = new ArrayList<>();
         private final List<String> unused = new ArrayList<>();
 
         Offsets(Survey survey, Outline front) {
@@ -61,13 +60,14 @@ record BackPlane(Outline outline, int redundancy, double statistic, List<String>
             for (int i = 0; i < survey.readings().size(); i++) {
                 Reading reading = survey.readings().get(i);
                 if (reading.in() == Plane.BACK) {
-                    add(reading, survey.observed(i));
+                    add(reading, i, survey.observed(i));
                 }
             }
         }
 
-        private void add(Reading reading, List<Uncertain> observed) {
+        private void add(Reading reading, int entry, List<Uncertain> observed) {
             Span span = reading.of();
+            int before = shortfalls.size();
             if (span instanceof Span.Across across) {
                 double length = sideLength(across.start());
                 join(
@@ -84,6 +84,9 @@ record BackPlane(Outline outline, int redundancy, double statistic, List<String>
                 join(start, end, first ? 0 : 1, edge.side().text(), observed);
             } else if (!(span instanceof Span.Depth) && !(span instanceof Span.Fall)) {
                 unused.add(reading.name());
+            }
+            for (int i = before; i < shortfalls.size(); i++) {
+                read.add(new PlaneTest.Observed(reading, entry, observed.get(i - before)));
             }
         }
 
@@ -139,15 +142,13 @@ record BackPlane(Outline outline, int redundancy, double statistic, List<String>
             for (int k = 0; k < m; k++) {
                 solved.add(offset(k, inverse, inputs, priorVariance));
             }
-            double statistic = 0;
+            double[] rest = new double[n];
             for (int i = 0; i < n; i++) {
-                for (int j = 0; j < n; j++) {
-                    statistic += shortfalls.get(i).value()
-                            * inverse[i][j]
-                            * shortfalls.get(j).value();
-                }
+                rest[i] = -shortfalls.get(i).value();
             }
-            return new BackPlane(outline(solved), n, statistic, unused);
+            PlaneTest test =
+                    n == 0 ? new PlaneTest(NAME, 0, 0, List.of()) : PlaneTest.of(NAME, read, new double[n][0], rest, c);
+            return new BackPlane(outline(solved), test, unused);
         }
 
         private int shared(int i, int j) {

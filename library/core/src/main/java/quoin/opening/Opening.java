@@ -52,8 +52,7 @@ public final class Opening {
         Uncertain dy = origin.y().negated();
         BackPlane behind = back == null
                 ? null
-                : new BackPlane(
-                        back.outline().inset(still).moved(dx, dy), back.redundancy(), back.statistic(), back.unused());
+                : new BackPlane(back.outline().inset(still).moved(dx, dy), back.test(), back.unused());
         return new Opening(survey, adjustment, lined.moved(dx, dy), behind);
     }
 
@@ -95,9 +94,16 @@ public final class Opening {
         return List.of(vertex.x(), vertex.y());
     }
 
-    /** {@return whether the readings of the back plane can be right together with the sides' straightness} */
-    public boolean isBackAccepted() {
-        return back == null || back.isAccepted();
+    /**
+     * Whether the readings of the other planes can be right together: the back of the recess, and the depths with falls.
+     *
+     * @return one test for each plane that was read, the back first
+     */
+    public List<PlaneTest> planes() {
+        List<PlaneTest> planes = new ArrayList<>();
+        back().ifPresent(plane -> planes.add(plane.test()));
+        DepthPlane.of(survey).ifPresent(planes::add);
+        return planes;
     }
 
     /** {@return readings of the back plane that could not be used, as they do not determine it} */

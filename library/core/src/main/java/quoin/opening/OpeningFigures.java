@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import quoin.judge.Catalogue;
 import quoin.judge.Figure;
@@ -20,6 +21,9 @@ public final class OpeningFigures {
 
     /** The figures that this room computes. */
     public static final Catalogue CATALOGUE = catalogue();
+
+    /** The figures that hang on depths and falls alone, whatever the outline. */
+    private static final Set<String> OF_DEPTHS = Set.of("opening.twist", "opening.depth.least", "roller.fall");
 
     private static final double RIGHT_ANGLE = Math.PI / 2;
 
@@ -65,6 +69,22 @@ public final class OpeningFigures {
             }
         }
         return Catalogue.of(figures);
+    }
+
+    /**
+     * Whether the readings that a figure hangs on can be right together.
+     *
+     * @param opening the opening
+     * @param figure a figure of the opening, of what fits in it, or of a frame in it
+     * @return false where they disagree
+     */
+    public static boolean isAccepted(Opening opening, String figure) {
+        boolean depths = OF_DEPTHS.contains(figure);
+        boolean outline = depths || !opening.hasShape() || opening.adjustment().isAccepted();
+        return outline
+                && opening.planes().stream()
+                        .filter(plane -> plane.plane().equals(DepthPlane.NAME) == depths)
+                        .allMatch(PlaneTest::isAccepted);
     }
 
     /**

@@ -11,10 +11,12 @@ import quoin.judge.Finding;
 import quoin.judge.Margin;
 import quoin.judge.Retake;
 import quoin.judge.Step;
+import quoin.measure.DegreesOfFreedom;
 import quoin.measure.Dimension;
 import quoin.measure.Extreme;
 import quoin.measure.Uncertain;
 import quoin.opening.AdjustedReading;
+import quoin.opening.PlaneTest;
 import quoin.opening.Suspect;
 import quoin.rulebook.Size;
 
@@ -121,6 +123,18 @@ final class AssessmentWriter {
         out.field("accepted", report.accepted());
         out.array("readings", report.readings(), (o, reading) -> reading(reading));
         out.array("suspects", report.suspects(), (o, suspect) -> suspect(suspect));
+        out.startObject("planes");
+        report.planes().forEach(this::plane);
+        out.end();
+        out.end();
+    }
+
+    private void plane(PlaneTest plane) {
+        out.startObject(plane.plane());
+        out.field("redundancy", plane.redundancy());
+        out.field("statistic", plane.statistic());
+        out.field("accepted", plane.isAccepted());
+        out.array("readings", plane.readings(), (o, reading) -> reading(reading));
         out.end();
     }
 
@@ -167,8 +181,8 @@ final class AssessmentWriter {
             out.field("u", dimension.widthToAnswer(u.standardUncertainty()));
         }
         out.field("unit", dimension.answerUnit());
-        if (figure.estimate() instanceof Uncertain) {
-            out.field("dof", "infinite");
+        if (figure.estimate() instanceof Uncertain u) {
+            DegreesOfFreedom.of(u).ifPresent(this::degreesOfFreedom);
         }
         if (figure.estimate() instanceof Extreme extreme) {
             String name = switch (extreme.kind()) {
@@ -185,6 +199,14 @@ final class AssessmentWriter {
             out.endArray();
         }
         out.end();
+    }
+
+    private void degreesOfFreedom(double nu) {
+        if (nu == Double.POSITIVE_INFINITY) {
+            out.field("dof", "infinite");
+        } else {
+            out.field("dof", nu);
+        }
     }
 
     private void size(Size size) {

@@ -179,6 +179,30 @@ class AssessmentDocumentTest {
         });
     }
 
+    /** One width behind is checked by the straightness of the sides; one depth by nothing. */
+    @Test
+    void theBackAndTheDepthsStandUnderPlanes() {
+        Node planes = at(at(parse(AssessmentDocument.write(assess(Examples.JOB))), "adjustment"), "planes");
+        assertThat(planes.fields().keySet()).containsExactly("back", "depth");
+        Node back = at(planes, "back");
+        assertThat(number(back, "redundancy")).isEqualTo(1);
+        assertThat(at(at(back, "readings").items().get(0), "of").text()).isEqualTo("width@1/2");
+        assertThat(number(at(back, "readings").items().get(0), "detectable")).isPositive();
+        Node depth = at(planes, "depth");
+        assertThat(number(depth, "redundancy")).isZero();
+        assertThat(at(depth, "readings").items().get(0).fields())
+                .containsKey("of")
+                .doesNotContainKey("w");
+    }
+
+    /** No document states a doubt of few degrees of freedom: infinite is what the numbers have. */
+    @Test
+    void degreesOfFreedomAreThoseOfTheNumber() {
+        Assessment assessment = assess(Examples.JOB);
+        Node figures = at(parse(AssessmentDocument.write(assessment)), "figures");
+        assertThat(at(at(figures, "opening.diagonal.difference"), "dof").text()).isEqualTo("infinite");
+    }
+
     /** 90 degrees and a bit: an angle is answered in degrees, not in radians. */
     @Test
     void cornersOfARoomAreAboutNinetyDegrees() {
