@@ -114,6 +114,21 @@ class CoverageTest {
     }
 
     @Test
+    void fourEqualInfluencesToFirstOrder() {
+        // standard: JCGM 101:2008, 9.2.2 and 9.2.3: u 2.00 and ± 3.92 to first order, of normals and of rectangles
+        // alike
+        for (Shape shape : new Shape[] {Shape.NORMAL, Shape.RECTANGULAR}) {
+            Uncertain sum = Uncertain.exact(0);
+            for (String id : new String[] {"a", "b", "c", "d"}) {
+                sum = sum.plus(Uncertain.of(0, new Influence(id, shape, 1, Double.POSITIVE_INFINITY, "")));
+            }
+            assertThat(sum.standardUncertainty()).isEqualTo(2);
+            assertThat(Coverage.symmetric(sum, 0.95).orElseThrow().expanded()).isCloseTo(3.92, within(5e-3));
+            assertThat(Coverage.ofRectangles(sum, 0.95)).isEmpty();
+        }
+    }
+
+    @Test
     void whatIsNotDominatedHasNoSuchCoverage() {
         Uncertain mixed = rectangle("a", 1).plus(Uncertain.of(0, Influence.normal("n", 0.31)));
         assertThat(Coverage.ofRectangles(mixed, 0.95)).isEmpty();

@@ -79,6 +79,13 @@ class MonteCarloTest {
         // closed form: exponential of mean 50, −50 ln 0.975 and −50 ln 0.025
         assertThat(zero.low()).isCloseTo(-50 * StrictMath.log(0.975), off(0, zero.lowError()));
         assertThat(zero.high()).isCloseTo(-50 * StrictMath.log(0.025), off(0, zero.highError()));
+        // the same for r 0.9: [29.1, 479] against [13, 398], [0.56, 241] against [0, 185]
+        SimulatedOutput correlated = loss(MonteCarlo.withDefaults(), .9, 0.010);
+        assertThat(correlated.low()).isCloseTo(29.1, off(0.05, correlated.lowError()));
+        assertThat(correlated.high()).isCloseTo(478.4, off(0.2, correlated.highError()));
+        SimulatedOutput correlatedZero = loss(MonteCarlo.withDefaults(), .9, 0);
+        assertThat(correlatedZero.low()).isCloseTo(0.56, off(0.005, correlatedZero.lowError()));
+        assertThat(correlatedZero.high()).isCloseTo(241, off(0.2, correlatedZero.highError()));
         SimulatedOutput shortest = loss(SHORTEST, 0, 0.010);
         assertThat(shortest.high() - shortest.low()).isLessThan(one.high() - one.low());
     }
@@ -129,6 +136,12 @@ class MonteCarloTest {
         // practice: national laboratory report DEM-ES-011, 9.2: x in [0.1, 1.1]; exact -0.6649, 0.6061, shortest
         // [-1.896, 0.0953], symmetric [-2.079, 0.072]; first order -0.511, 0.481
         List<Uncertain> x = List.of(Uncertain.of(0.6, Influence.rectangular("x", 0.5)));
+        Uncertain first = Uncertain.combine(StrictMath.log(0.6), new double[] {1 / 0.6}, x);
+        assertThat(first.value()).isCloseTo(-0.511, within(5e-4));
+        assertThat(first.standardUncertainty()).isCloseTo(0.481, within(5e-4));
+        // printed upper end 0.432
+        assertThat(first.value() + Coverage.symmetric(first, 0.95).orElseThrow().expanded())
+                .isCloseTo(0.432, within(5e-4));
         SimulatedOutput shortest = SHORTEST.run(x, 1, (in, out) -> out[0] = StrictMath.log(in[0]))
                 .outputs()
                 .get(0);
@@ -162,6 +175,25 @@ class MonteCarloTest {
         assertThat(out.get(0).standardUncertainty()).isCloseTo(0.007, within(5e-4));
         assertThat(out.get(1).standardUncertainty())
                 .isCloseTo(1.744, off(5e-4, out.get(1).uncertaintyError()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({".001, .012, .008, -.556, 1.599", ".010, .015, .008, -.343, .903"})
+    void magnitudeAndPhaseOfCorrelatedParts(double re, double magnitude, double u, double phase, double uPhase) {
+        // standard: JCGM 102:2011, Table 7, rows 1 and 2, as a public tool carries them: r 0.9, printed digits
+        List<Uncertain> parts = CorrelatedInputs.ofCorrelations(
+                "s", new double[] {re, 0}, new double[] {0.01, 0.01}, new double[][] {{1, 0.9}, {0.9, 1}});
+        List<SimulatedOutput> out = MonteCarlo.withDefaults()
+                .run(parts, 2, (x, y) -> {
+                    y[0] = StrictMath.hypot(x[0], x[1]);
+                    y[1] = StrictMath.atan2(x[1], x[0]);
+                })
+                .outputs();
+        assertThat(out.get(0).value()).isCloseTo(magnitude, within(5e-4));
+        assertThat(out.get(0).standardUncertainty()).isCloseTo(u, within(5e-4));
+        assertThat(out.get(1).value()).isCloseTo(phase, off(5e-4, out.get(1).valueError()));
+        assertThat(out.get(1).standardUncertainty())
+                .isCloseTo(uPhase, off(5e-4, out.get(1).uncertaintyError()));
     }
 
     @Test
@@ -200,7 +232,11 @@ class MonteCarloTest {
         assertThat(run.correlation(0, 0)).isCloseTo(1, within(1e-12));
         assertThat(run.covariance(0, 0))
                 .isCloseTo(StrictMath.pow(run.outputs().get(0).standardUncertainty(), 2), within(1e-12));
-        assertThat(run.outputs().get(0).standardUncertainty()).isCloseTo(0.071, within(5e-4));
+        SimulatedOutput r = run.outputs().get(0);
+        assertThat(r.standardUncertainty()).isCloseTo(0.071, within(5e-4));
+        // practice: notebook of a public tool: 95 % ± 0.139 Ω about 127.732; naive degrees of 0.13 would say ± 0.90
+        assertThat((r.high() - r.low()) / 2).isCloseTo(0.139, off(5e-4, r.highError()));
+        assertThat(Coverage.factor(1, 0.95) * 0.071071).isCloseTo(0.90, within(5e-3));
     }
 
     @Test

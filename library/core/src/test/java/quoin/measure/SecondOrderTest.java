@@ -45,6 +45,36 @@ class SecondOrderTest {
         assertThat(result.unseen()).hasSize(x1 == 0 ? 2 : 1);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0, 0, -48, 148",
+        ".010, -96, 296, -69, 369",
+        ".050, 1520, 3480, 1565, 3535",
+    })
+    void theIntervalsOfTheComparisonLoss(double x1, double low, double high, double secondLow, double secondHigh) {
+        // standard: JCGM 101:2008, 9.4 (from memory, recomputed), 95 %, of first and of second order, printed without
+        // decimals
+        SecondOrder result = SecondOrder.of(loss(x1), x -> 1e6 * (x[0] * x[0] + x[1] * x[1]));
+        double k = Coverage.factor(Double.POSITIVE_INFINITY, 0.95);
+        double u = result.firstOrderUncertainty();
+        assertThat(result.firstOrder() - k * u).isCloseTo(low, within(0.5));
+        assertThat(result.firstOrder() + k * u).isCloseTo(high, within(0.5));
+        assertThat(result.value() - k * result.standardUncertainty()).isCloseTo(secondLow, within(0.5));
+        assertThat(result.value() + k * result.standardUncertainty()).isCloseTo(secondHigh, within(0.5));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 67.268", ".010, 120.520", ".050, 504.505"})
+    void theCorrelatedComparisonLoss(double x1, double u) {
+        // standard: JCGM 101:2008, 9.4, r 0.9: the loss is of second degree, so second order gives its standard
+        // deviation in closed form; three decimals
+        List<Uncertain> inputs = CorrelatedInputs.ofCorrelations(
+                "x", new double[] {x1, 0}, new double[] {0.005, 0.005}, new double[][] {{1, 0.9}, {0.9, 1}});
+        SecondOrder result = SecondOrder.of(inputs, x -> 1e6 * (x[0] * x[0] + x[1] * x[1]));
+        assertThat(result.value()).isCloseTo(1e6 * x1 * x1 + 50, within(1e-6));
+        assertThat(result.standardUncertainty()).isCloseTo(u, within(5e-4));
+    }
+
     @Test
     void theSquareAtZeroIsMarkedAlreadyToFirstOrder() {
         Uncertain x = Uncertain.of(0, Influence.normal("x", 1));

@@ -2,6 +2,7 @@ package quoin.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,6 +42,15 @@ class StepsTest {
                 assertThat(value).as("multiple %d of %s", k, step).isEqualTo(Steps.down(value, step));
             }
         }
+    }
+
+    @Test
+    void resultsAreRoundedAsTheGuideDoes() {
+        // standard: JCGM 100:2008, 7.2.6: u 10.47 may go up to 11; 28.05 is 28; 10.05762 with u 27 mΩ is 10.058
+        assertThat(Steps.up(10.47, 2 * NumericalTolerance.of(10.47, 2))).isEqualTo(11);
+        assertThat(Steps.nearest(28.05, 2 * NumericalTolerance.of(28.05, 2))).isEqualTo(28);
+        double step = 2 * NumericalTolerance.of(0.027, 2);
+        assertThat(Steps.nearest(10.05762, step)).isCloseTo(10.058, within(1e-12));
     }
 
     @Test
