@@ -54,6 +54,7 @@ public final class Assessment {
     private final Rulebook rulebook;
     private final Parts parts;
     private final Opening opening;
+    private final List<Suspect> suspects;
     private final Sizes sizes;
     private final Optional<Gaps> gaps;
     private final Map<String, FigureValue> figures;
@@ -67,6 +68,7 @@ public final class Assessment {
         this.rulebook = work.rulebook;
         this.parts = work.parts;
         this.opening = work.opening;
+        this.suspects = work.suspects;
         this.sizes = work.sizes;
         this.gaps = work.gaps;
         this.figures = Collections.unmodifiableMap(work.figures());
@@ -97,6 +99,7 @@ public final class Assessment {
         private final Catalogue catalogue;
         private final List<Problem> problems;
         private final Opening opening;
+        private final List<Suspect> suspects;
         private final Map<String, Estimate> survey0;
         private final Map<String, Estimate> order = new LinkedHashMap<>();
         private final Sizes sizes;
@@ -113,6 +116,8 @@ public final class Assessment {
             this.problems = lint();
             OpeningFacts facts = job.opening();
             this.opening = Opening.of(new Survey(facts.readings(), facts.straightWithinMm(), facts.finish()));
+            this.suspects = opening.adjustment()
+                    .suspects(facts.cannot().stream().map(cannot -> cannot.of()).toList());
             Side roller = Side.find(job.choose().rollerAt()).orElse(Side.HEAD);
             this.survey0 = OpeningFigures.survey(opening, roller);
             this.sizes =
@@ -131,7 +136,7 @@ public final class Assessment {
             findings.addAll(Rooms.findings(job, rulebook));
             grade().ifPresent(findings::add);
             hold().ifPresent(findings::add);
-            this.survey = new SurveyState(missing, check.next(missing, findings));
+            this.survey = new SurveyState(missing, check.next(missing, suspects, findings));
             this.probability = joint(bounds.constraints());
         }
 
@@ -189,7 +194,7 @@ public final class Assessment {
                 return Finding.pass("adjustment").plusStep(step);
             }
             List<Retake> retakes = new ArrayList<>();
-            for (Suspect suspect : adjustment.suspects()) {
+            for (Suspect suspect : suspects) {
                 retakes.add(new Retake(List.of(suspect.askFor()), "", 1, Double.NaN, Double.NaN));
             }
             return Finding.undecided("adjustment", Reason.READINGS_DISAGREE)
@@ -332,7 +337,7 @@ public final class Assessment {
                 adjustment.critical(),
                 adjustment.isAccepted(),
                 adjustment.readings(),
-                adjustment.suspects(),
+                suspects,
                 opening.planes());
     }
 

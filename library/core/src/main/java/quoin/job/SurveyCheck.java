@@ -95,13 +95,13 @@ final class SurveyCheck {
     }
 
     /** What to read next: what is missing, then what would tell which reading is wrong, then what a finding asks for. */
-    Optional<Next> next(List<String> missing, List<Finding> findings) {
+    Optional<Next> next(List<String> missing, List<Suspect> suspects, List<Finding> findings) {
         for (String need : missing) {
             if (isSpan(need) && !isBarred(need)) {
                 return Optional.of(new Next(need, usual(), Step.of("missing", Args.of("what", need))));
             }
         }
-        for (Suspect suspect : opening.adjustment().suspects()) {
+        for (Suspect suspect : suspects) {
             Step because = Step.of("would-tell", Args.of("readings", suspect.readings()));
             return Optional.of(new Next(suspect.askFor(), instrumentOf(suspect.askFor()), because));
         }

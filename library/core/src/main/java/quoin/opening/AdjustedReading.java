@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param slip the slip that would explain the residual, observed minus true; NaN where nothing checks it
  * @param slipU the standard uncertainty of that; infinite where nothing checks the reading
  * @param detectable the smallest slip that would have been noticed four times in five; infinite where none would
+ * @param effect what a slip of that size that nobody notices does to the outline
  */
 public record AdjustedReading(
         String of,
@@ -24,10 +25,22 @@ public record AdjustedReading(
         double w,
         double slip,
         double slipU,
-        double detectable) {
+        double detectable,
+        Effect effect) {
     /** Checks that nothing is missing. */
     public AdjustedReading {
         Objects.requireNonNull(of, "of");
         Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(effect, "effect");
     }
+
+    /**
+     * What a slip does to the outline, to first order; the largest change, without sign. Infinite where the slip is, 0
+     * where the outline does not follow the reading.
+     *
+     * @param widthMm of the head or of the foot, in mm
+     * @param lengthMm of the left or of the right side, in mm
+     * @param angleRad of a corner's angle, in rad
+     */
+    public record Effect(double widthMm, double lengthMm, double angleRad) {}
 }

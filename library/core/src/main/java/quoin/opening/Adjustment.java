@@ -1,10 +1,7 @@
 package quoin.opening;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import quoin.measure.Influence;
-import quoin.measure.Influences;
 import quoin.measure.Uncertain;
 
 /**
@@ -26,19 +23,16 @@ public final class Adjustment {
     /** The critical value of a two-sided test of one reading at 0.1 %. */
     static final double CRITICAL_W = 3.2905;
 
-    private static final int MOST_STEPS = 20;
-    private static final double CLOSE_ENOUGH = 1e-9;
-
-    /** A side of 1 mm in an opening of 50 m still counts: its diagonal leans by 2e-5, and that squared is 4e-10. */
-    private static final double SEEN = 1e-12;
-
+    private final Survey survey;
+    private final Plane plane;
     private final Model model;
+    private final Observations observations;
     private final State state;
+    private final double[] values;
     private final List<Uncertain> unknowns;
     private final List<AdjustedReading> readings;
-    private final double[][] confusion;
-    private final double statistic;
-    private final int redundancy;
+    private final Tests tests;
+    private final double[] rest;
     private final List<Span> missing;
 
     /** How an adjustment ended. */
@@ -51,27 +45,35 @@ public final class Adjustment {
         CANNOT_CLOSE
     }
 
-    private Adjustment(Model model, State state, List<Span> missing) {
-        this(model, state, List.of(), List.of(), new double[0][0], Double.NaN, 0, missing);
+    /** Without an outline. */
+    private Adjustment(
+            Survey survey, Plane plane, Model model, Observations observations, State state, List<Span> missing) {
+        this.survey = survey;
+        this.plane = plane;
+        this.model = model;
+        this.observations = observations;
+        this.state = state;
+        this.values = new double[0];
+        this.unknowns = List.of();
+        this.readings = List.of();
+        this.tests = Tests.NONE;
+        this.rest = new double[0];
+        this.missing = List.copyOf(missing);
     }
 
-    private Adjustment(
-            Model model,
-            State state,
-            List<Uncertain> unknowns,
-            List<AdjustedReading> readings,
-            double[][] confusion,
-            double statistic,
-            int redundancy,
-            List<Span> missing) {
+    private Adjustment(Survey survey, Plane plane, Model model, Observations observations, Solver solved, Tests tests) {
+        double[][] gain = solved.gain();
+        this.survey = survey;
+        this.plane = plane;
         this.model = model;
-        this.state = state;
-        this.unknowns = List.copyOf(unknowns);
-        this.readings = List.copyOf(readings);
-        this.confusion = confusion;
-        this.statistic = statistic;
-        this.redundancy = redundancy;
-        this.missing = List.copyOf(missing);
+        this.observations = observations;
+        this.state = State.SOLVED;
+        this.values = solved.unknowns();
+        this.unknowns = unknowns(values, gain, observations);
+        this.tests = tests;
+        this.rest = solved.rest();
+        this.readings = readings(new Reach(model, values, gain));
+        this.missing = List.of();
     }
 
     /**
@@ -91,393 +93,73 @@ public final class Adjustment {
         boolean mayBulge = survey.straightWithinMm() > 0;
         Model model = Model.of(survey.outline(plane), mayBulge);
         Observations observations = Observations.of(survey, plane, model);
-        if (observations.spans.isEmpty()) {
-            return new Adjustment(model, State.NOT_DETERMINED, Determinacy.missing(model, new double[0][0]));
+        if (observations.size() == 0) {
+            List<Span> missing = Determinacy.missing(model, new double[0][0]);
+            return new Adjustment(survey, plane, model, observations, State.NOT_DETERMINED, missing);
         }
         Solver solver = new Solver(model, observations);
-        Adjustment solved = solver.solve();
-        return solved.isSolved() && !solver.isOutline() ? solver.cannotClose() : solved;
+        State state = solver.solve(solver.rectangleOfMeans());
+        boolean closes = state != State.SOLVED || solver.isOutline();
+        return answer(survey, plane, model, observations, solver, closes ? state : State.CANNOT_CLOSE);
     }
 
     /** The same from a given start, for any four points: they need not run round an outline. Straight sides. */
     static Adjustment from(double[] start, Survey survey, Plane plane) {
         Model model = Model.of(survey.outline(plane), false);
-        Solver solver = new Solver(model, Observations.of(survey, plane, model));
-        System.arraycopy(start, 0, solver.x, 0, model.size());
-        return solver.solve();
+        Observations observations = Observations.of(survey, plane, model);
+        Solver solver = new Solver(model, observations);
+        State state = solver.solve(start.clone());
+        return answer(survey, plane, model, observations, solver, state);
     }
 
-    /** The observations of one plane: readings first, then one prior for each offset. */
-    private record Observations(
-            List<Span> spans, List<String> names, List<Integer> entries, List<Uncertain> values, Influences shared) {
-        static Observations of(Survey survey, Plane plane, Model model) {
-            List<Span> spans = new ArrayList<>();
-            List<String> names = new ArrayList<>();
-            List<Integer> entries = new ArrayList<>();
-            List<Uncertain> values = new ArrayList<>();
-            Influences shared = Influences.NONE;
-            for (int i = 0; i < survey.readings().size(); i++) {
-                Reading reading = survey.readings().get(i);
-                if (!Survey.tiesOutline(reading, plane)) {
-                    continue;
-                }
-                shared = shared.union(reading.by().shared());
-                for (Uncertain value : survey.observed(i)) {
-                    spans.add(reading.of());
-                    names.add(reading.name());
-                    entries.add(i);
-                    values.add(value);
-                }
-            }
-            if (!spans.isEmpty()) {
-                for (TouchedPoint point : model.touched()) {
-                    values.add(prior(plane, point, survey.straightWithinMm()));
-                }
-            }
-            Influences basis = Influences.NONE;
-            for (Uncertain value : values) {
-                basis = basis.union(value.influences());
-            }
-            List<Uncertain> aligned = new ArrayList<>();
-            for (Uncertain value : values) {
-                aligned.add(value.onto(basis));
-            }
-            return new Observations(spans, names, entries, aligned, shared);
+    private static Adjustment answer(
+            Survey survey, Plane plane, Model model, Observations observations, Solver solver, State state) {
+        Tests tests = state == State.SOLVED ? solver.tests() : Tests.NONE;
+        if (tests.areThere()) {
+            return new Adjustment(survey, plane, model, observations, solver, tests);
         }
-
-        private static Uncertain prior(Plane plane, TouchedPoint point, double within) {
-            return Uncertain.of(0, Influence.rectangular("straight/" + plane.text() + "/" + point.text(), within));
-        }
+        State failed = state == State.SOLVED ? State.CANNOT_CLOSE : state;
+        List<Span> missing = state == State.NOT_DETERMINED ? solver.missing() : List.of();
+        return new Adjustment(survey, plane, model, observations, failed, missing);
     }
 
-    /** One solution; not safe for use by many threads. */
-    private static final class Solver {
-        private final Model model;
-        private final Observations observations;
-        private final int n;
-        private final int m;
-        private final double[] x;
-        private final double[][] design;
-        private final double[] rest;
-        private final double[][] weight;
-
-        Solver(Model model, Observations observations) {
-            this.model = model;
-            this.observations = observations;
-            this.n = observations.values.size();
-            this.m = model.size();
-            this.x = start();
-            this.design = new double[n][m];
-            this.rest = new double[n];
-            this.weight = new Cholesky(estimationCovariance(), 0).inverse();
-        }
-
-        private double[] start() {
-            double width = mean(Side.HEAD, Side.FOOT, Side.LEFT);
-            double length = mean(Side.LEFT, Side.RIGHT, Side.HEAD);
-            double other = diagonal();
-            if (Double.isNaN(width)) {
-                width = Double.isNaN(length) ? other / Math.sqrt(2) : leg(other, length);
+    private static List<Uncertain> unknowns(double[] values, double[][] gain, Observations observations) {
+        List<Uncertain> result = new ArrayList<>();
+        for (int k = 0; k < values.length; k++) {
+            double[] partials = new double[gain.length];
+            for (int i = 0; i < gain.length; i++) {
+                partials[i] = gain[i][k];
             }
-            if (Double.isNaN(length)) {
-                length = leg(other, width);
-            }
-            return model.rectangle(orElse(width), orElse(length));
+            result.add(Uncertain.combine(values[k], partials, observations.values));
         }
+        return result;
+    }
 
-        private static double leg(double diagonal, double side) {
-            double square = diagonal * diagonal - side * side;
-            return square > 0 ? Math.sqrt(square) : side;
+    private List<AdjustedReading> readings(Reach reach) {
+        List<AdjustedReading> all = new ArrayList<>();
+        for (int i = 0; i < observations.size(); i++) {
+            all.add(reading(i, reach));
         }
+        return List.copyOf(all);
+    }
 
-        private static double orElse(double length) {
-            return length > 0 ? length : 1000;
-        }
-
-        private double mean(Side first, Side second, Side across) {
-            double sum = 0;
-            int count = 0;
-            for (int i = 0; i < observations.spans.size(); i++) {
-                Span span = observations.spans.get(i);
-                boolean counts = span.equals(new Span.Edge(first))
-                        || span.equals(new Span.Edge(second))
-                        || (span instanceof Span.Across a && a.across() == across);
-                if (counts) {
-                    sum += observations.values.get(i).value();
-                    count++;
-                }
-            }
-            return count == 0 ? Double.NaN : sum / count;
-        }
-
-        private double diagonal() {
-            for (int i = 0; i < observations.spans.size(); i++) {
-                if (observations.spans.get(i) instanceof Span.Diagonal) {
-                    return observations.values.get(i).value();
-                }
-            }
-            return Double.NaN;
-        }
-
-        /** Fresh influences with their covariance; shared ones on the diagonal only. */
-        private double[][] estimationCovariance() {
-            double[][] c = new double[n][n];
-            Influences basis = observations.values.get(0).influences();
-            for (int k = 0; k < basis.size(); k++) {
-                boolean shared = observations.shared.indexOf(basis.get(k)) >= 0;
-                for (int i = 0; i < n; i++) {
-                    double ci = observations.values.get(i).contribution(k);
-                    if (ci == 0) {
-                        continue;
-                    }
-                    c[i][i] += ci * ci;
-                    for (int j = 0; j < i && !shared; j++) {
-                        c[i][j] += ci * observations.values.get(j).contribution(k);
-                        c[j][i] = c[i][j];
-                    }
-                }
-            }
-            addRidge(c);
-            return c;
-        }
-
-        private double[][] fullCovariance() {
-            double[][] c = new double[n][n];
-            for (int i = 0; i < n; i++) {
-                for (int j = 0; j <= i; j++) {
-                    c[i][j] = observations.values.get(i).covariance(observations.values.get(j));
-                    c[j][i] = c[i][j];
-                }
-            }
-            addRidge(c);
-            return c;
-        }
-
-        /** Two readings by an instrument that states no doubt of its own agree to a millionth at best. */
-        private static void addRidge(double[][] c) {
-            for (int i = 0; i < c.length; i++) {
-                c[i][i] += 1e-8 * Math.max(c[i][i], 1e-4);
-            }
-        }
-
-        Adjustment solve() {
-            evaluate();
-            if (!isDetermined()) {
-                return new Adjustment(model, State.NOT_DETERMINED, Determinacy.missing(model, design));
-            }
-            for (int step = 0; step < MOST_STEPS; step++) {
-                Cholesky normal = normal();
-                if (!normal.isDefinite()) {
-                    return cannotClose();
-                }
-                double[] move = rightHandSide(weight);
-                normal.solveInPlace(move);
-                double largest = 0;
-                for (int k = 0; k < m; k++) {
-                    x[k] += move[k];
-                    largest = Math.max(largest, Math.abs(move[k]));
-                }
-                if (!Double.isFinite(largest) || largest > 1e6) {
-                    return cannotClose();
-                }
-                evaluate();
-                if (largest < CLOSE_ENOUGH * Math.max(1, Math.abs(x[0]))) {
-                    return solved();
-                }
-            }
-            return cannotClose();
-        }
-
-        private Adjustment cannotClose() {
-            return new Adjustment(model, State.CANNOT_CLOSE, List.of());
-        }
-
-        /**
-         * A simple outline, run round in the one sense, its corners neither reflex nor crossed, and every touched place
-         * between the corners of its side.
-         */
-        private boolean isOutline() {
-            for (Span span : observations.spans) {
-                for (TouchedPoint point : Model.touchedBy(span)) {
-                    double along = point.on(sideLength(point.side()));
-                    if (!(along > 0 && along < 1)) {
-                        return false;
-                    }
-                }
-            }
-            double[] row = new double[m];
-            for (Corner corner : Corner.values()) {
-                double angle = model.angle(corner, x, row);
-                if (!(angle > 0.01 && angle < Math.PI - 0.01)) {
-                    return false;
-                }
-            }
-            return true;
-        }
-
-        private double sideLength(Side side) {
-            return Model.distance(model.corner(side.from(), x), model.corner(side.to(), x), new double[m]);
-        }
-
-        private void evaluate() {
-            int read = observations.spans.size();
-            for (int i = 0; i < n; i++) {
-                double computed;
-                if (i < read) {
-                    computed = model.observe(observations.spans.get(i), x, design[i]);
-                } else {
-                    int offset = m - (n - read) + (i - read);
-                    Arrays.fill(design[i], 0);
-                    design[i][offset] = 1;
-                    computed = x[offset];
-                }
-                rest[i] = observations.values.get(i).value() - computed;
-            }
-        }
-
-        private Cholesky normal() {
-            return new Cholesky(normalMatrix(weight), 0);
-        }
-
-        /** Whether the readings leave no way to move the outline, however good or poor each of them is. */
-        private boolean isDetermined() {
-            double[][] alike = new double[n][n];
-            for (int i = 0; i < n; i++) {
-                double square = 0;
-                for (double a : design[i]) {
-                    square += a * a;
-                }
-                alike[i][i] = 1 / square;
-            }
-            return new Cholesky(normalMatrix(alike), SEEN).isDefinite();
-        }
-
-        private double[][] normalMatrix(double[][] p) {
-            double[][] pa = times(p, design);
-            double[][] normal = new double[m][m];
-            for (int i = 0; i < n; i++) {
-                for (int k = 0; k < m; k++) {
-                    double a = design[i][k];
-                    if (a != 0) {
-                        for (int l = 0; l < m; l++) {
-                            normal[k][l] += a * pa[i][l];
-                        }
-                    }
-                }
-            }
-            return normal;
-        }
-
-        private static double[][] times(double[][] p, double[][] a) {
-            int rows = p.length;
-            int columns = a[0].length;
-            double[][] result = new double[rows][columns];
-            for (int i = 0; i < rows; i++) {
-                for (int j = 0; j < a.length; j++) {
-                    double pij = p[i][j];
-                    if (pij != 0) {
-                        for (int l = 0; l < columns; l++) {
-                            result[i][l] += pij * a[j][l];
-                        }
-                    }
-                }
-            }
-            return result;
-        }
-
-        private double[] rightHandSide(double[][] p) {
-            double[] b = new double[m];
-            for (int i = 0; i < n; i++) {
-                double weighted = 0;
-                for (int j = 0; j < n; j++) {
-                    weighted += p[i][j] * rest[j];
-                }
-                for (int k = 0; k < m; k++) {
-                    b[k] += design[i][k] * weighted;
-                }
-            }
-            return b;
-        }
-
-        private Adjustment solved() {
-            List<Uncertain> unknowns = unknowns();
-            double[][] g = testMatrix();
-            double[] gr = new double[n];
-            double statistic = 0;
-            for (int i = 0; i < n; i++) {
-                for (int j = 0; j < n; j++) {
-                    gr[i] += g[i][j] * rest[j];
-                }
-                statistic += gr[i] * rest[i];
-            }
-            int read = observations.spans.size();
-            List<AdjustedReading> readings = new ArrayList<>();
-            double[][] confusion = new double[read][read];
-            for (int i = 0; i < read; i++) {
-                readings.add(reading(i, g[i][i], gr[i]));
-                for (int j = 0; j < read; j++) {
-                    double both = Math.sqrt(g[i][i] * g[j][j]);
-                    confusion[i][j] = both > 0 ? g[i][j] / both : 0;
-                }
-            }
-            return new Adjustment(
-                    model, State.SOLVED, unknowns, readings, confusion, Math.max(0, statistic), n - m, List.of());
-        }
-
-        private AdjustedReading reading(int i, double q, double gr) {
-            double variance = observations.values.get(i).variance();
-            boolean checked = q * variance > 1e-6;
-            double root = Math.sqrt(q);
-            return new AdjustedReading(
-                    observations.spans.get(i).text(),
-                    observations.names.get(i),
-                    observations.entries.get(i),
-                    observations.values.get(i).value(),
-                    -rest[i] + 0.0,
-                    checked ? gr / root : Double.NaN,
-                    checked ? gr / q : Double.NaN,
-                    checked ? 1 / root : Double.POSITIVE_INFINITY,
-                    checked ? DELTA / root : Double.POSITIVE_INFINITY);
-        }
-
-        private List<Uncertain> unknowns() {
-            Cholesky normal = normal();
-            double[][] pa = times(weight, design);
-            double[][] gain = new double[n][];
-            for (int i = 0; i < n; i++) {
-                gain[i] = pa[i].clone();
-                normal.solveInPlace(gain[i]);
-            }
-            List<Uncertain> result = new ArrayList<>();
-            for (int k = 0; k < m; k++) {
-                double[] partials = new double[n];
-                for (int i = 0; i < n; i++) {
-                    partials[i] = gain[i][k];
-                }
-                result.add(Uncertain.combine(x[k], partials, observations.values));
-            }
-            return result;
-        }
-
-        /** PQᵥᵥP for the full covariance: what the readings say against each other, free of the unknowns. */
-        private double[][] testMatrix() {
-            double[][] p = new Cholesky(fullCovariance(), 0).inverse();
-            double[][] pa = times(p, design);
-            Cholesky normal = new Cholesky(normalMatrix(p), 0);
-            double[][] g = new double[n][n];
-            for (int j = 0; j < n; j++) {
-                double[] column = pa[j].clone();
-                normal.solveInPlace(column);
-                for (int i = 0; i < n; i++) {
-                    double sum = 0;
-                    for (int k = 0; k < m; k++) {
-                        sum += pa[i][k] * column[k];
-                    }
-                    g[i][j] = p[i][j] - sum;
-                }
-            }
-            return g;
-        }
+    private AdjustedReading reading(int i, Reach reach) {
+        boolean checked = tests.isChecked(i, observations.variance(i));
+        double q = tests.between(i, i);
+        double weighted = tests.weighted(i);
+        double root = Math.sqrt(q);
+        double detectable = checked ? DELTA / root : Double.POSITIVE_INFINITY;
+        return new AdjustedReading(
+                observations.spans.get(i).text(),
+                observations.names.get(i),
+                observations.entries.get(i),
+                observations.read(i),
+                -rest[i] + 0.0,
+                checked ? weighted / root : Double.NaN,
+                checked ? weighted / q : Double.NaN,
+                checked ? 1 / root : Double.POSITIVE_INFINITY,
+                detectable,
+                reach.of(i, detectable));
     }
 
     /** {@return how it ended} */
@@ -497,22 +179,22 @@ public final class Adjustment {
 
     /** {@return readings, each of a list counted, and offset priors, less unknowns; 0 where there is no outline} */
     public int redundancy() {
-        return redundancy;
+        return isSolved() ? observations.size() + observations.priors.length - model.size() : 0;
     }
 
     /** {@return the weighted sum of squared residuals, priors included; NaN where there is no outline} */
     public double statistic() {
-        return statistic;
+        return tests.statistic();
     }
 
     /** {@return the largest statistic that is accepted; infinite where nothing was checked} */
     public double critical() {
-        return redundancy > 0 ? GlobalTest.critical(redundancy) : Double.POSITIVE_INFINITY;
+        return redundancy() > 0 ? GlobalTest.critical(redundancy()) : Double.POSITIVE_INFINITY;
     }
 
     /** {@return whether an outline was found and the readings can be right together} */
     public boolean isAccepted() {
-        return isSolved() && statistic <= critical();
+        return isSolved() && statistic() <= critical();
     }
 
     /** {@return what it says about each reading, each of a list by itself, in the order of the survey} */
@@ -520,14 +202,54 @@ public final class Adjustment {
         return readings;
     }
 
-    /** {@return the groups of readings of which one is likely wrong; empty exactly when accepted or without an outline} */
-    public List<Suspect> suspects() {
-        return isSolved() && !isAccepted() ? Suspects.of(readings, confusion, statistic, redundancy) : List.of();
+    /**
+     * The correlation of the tests of two readings, ρ: near 1 or −1 a slip in one looks like a slip in the other.
+     *
+     * @param i the place of one in {@link #readings()}
+     * @param j the place of the other
+     * @return the correlation, from −1 to 1
+     * @throws IndexOutOfBoundsException if there is no such reading
+     * @formula ρ = gᵢⱼ / √(gᵢᵢ gⱼⱼ) with G = PQᵥᵥP
+     * @unit 1
+     * @edge 0 where nothing checks one of the two
+     * @source handbook: Förstner 1983 (separability, from memory)
+     */
+    public double correlation(int i, int j) {
+        return tests.correlation(i, j);
     }
 
-    /** The correlation of the tests of two readings: near 1 or -1 they cannot be told apart. */
-    double confusion(int i, int j) {
-        return confusion[i][j];
+    /** {@return the groups of readings of which one is likely wrong; empty exactly when accepted or without an outline} */
+    public List<Suspect> suspects() {
+        return suspects(List.of());
+    }
+
+    /**
+     * The groups of readings of which one is likely wrong, where some readings cannot be taken.
+     *
+     * @param cannot what must not be asked for
+     * @return the groups, the one that stands out most first; empty exactly when accepted or without an outline
+     */
+    public List<Suspect> suspects(List<Span> cannot) {
+        if (!isSolved() || isAccepted()) {
+            return List.of();
+        }
+        return Suspects.of(readings, tests, redundancy(), new NextReading(this, cannot));
+    }
+
+    Survey survey() {
+        return survey;
+    }
+
+    Plane plane() {
+        return plane;
+    }
+
+    Observations observations() {
+        return observations;
+    }
+
+    Tests tests() {
+        return tests;
     }
 
     List<Uncertain> unknowns() {
@@ -539,6 +261,6 @@ public final class Adjustment {
     }
 
     double[] values() {
-        return unknowns.stream().mapToDouble(Uncertain::value).toArray();
+        return values.clone();
     }
 }

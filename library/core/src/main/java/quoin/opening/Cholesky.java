@@ -6,7 +6,7 @@ final class Cholesky {
     private final double[][] lower;
     private final boolean definite;
 
-    /** Factors a symmetric matrix; pivots below {@code tolerance} times its diagonal count as zero. */
+    /** Factors a symmetric matrix given by its lower triangle; pivots below {@code tolerance} times its diagonal are 0. */
     Cholesky(double[][] matrix, double tolerance) {
         n = matrix.length;
         lower = new double[n][n];
@@ -34,8 +34,8 @@ final class Cholesky {
         return definite;
     }
 
-    /** Replaces a right-hand side by the solution. */
-    void solveInPlace(double[] b) {
+    /** Replaces a right-hand side by the solution for the lower factor alone. */
+    void forwardInPlace(double[] b) {
         for (int i = 0; i < n; i++) {
             double sum = b[i];
             for (int k = 0; k < i; k++) {
@@ -43,6 +43,11 @@ final class Cholesky {
             }
             b[i] = sum / lower[i][i];
         }
+    }
+
+    /** Replaces a right-hand side by the solution. */
+    void solveInPlace(double[] b) {
+        forwardInPlace(b);
         for (int i = n - 1; i >= 0; i--) {
             double sum = b[i];
             for (int k = i + 1; k < n; k++) {

@@ -17,10 +17,15 @@ final class Determinacy {
             new Span.Diagonal(Corner.HEAD_LEFT),
             new Span.Diagonal(Corner.HEAD_RIGHT));
 
-    /** The usual readings that are not a combination of the given rows, one after the other. */
+    /** The usual readings that are not a combination of the given rows and the priors, one after the other. */
     static List<Span> missing(Model model, double[][] design) {
         double[] rectangle = model.rectangle(1500, 2400);
         List<double[]> basis = new ArrayList<>();
+        for (TouchedPoint point : model.touched()) {
+            double[] prior = new double[model.size()];
+            prior[model.offsetIndex(point)] = 1;
+            extend(basis, prior);
+        }
         for (double[] row : design) {
             extend(basis, row);
         }

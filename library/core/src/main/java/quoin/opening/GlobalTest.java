@@ -1,5 +1,6 @@
 package quoin.opening;
 
+import org.apache.commons.math3.special.Erf;
 import org.apache.commons.math3.special.Gamma;
 
 /**
@@ -42,6 +43,15 @@ final class GlobalTest {
             }
         }
         return (low + high) / 2;
+    }
+
+    /** The odds that readings of that redundancy are accepted, their statistic shifted by so much; normal approximation. */
+    static double accepted(int redundancy, double shift) {
+        if (redundancy < 1) {
+            return 1;
+        }
+        double spread = Math.sqrt(2 * (redundancy + 2 * shift));
+        return Erf.erfc((redundancy + shift - critical(redundancy)) / spread / Math.sqrt(2)) / 2;
     }
 
     /** The noncentral chi-square distribution as a mixture of central ones. */

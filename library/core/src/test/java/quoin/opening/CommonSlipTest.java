@@ -6,51 +6,73 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Slips that people make on a tape. Mark: practice. */
 class CommonSlipTest {
+    /** What was read, what the others say, and what should have been read then. */
     @ParameterizedTest
     @CsvSource({
-        "WHOLE_10_MM, 10, whole-10-mm",
-        "WHOLE_100_MM, 100, whole-100-mm",
-        "WHOLE_1000_MM, 1000, whole-1000-mm",
-        "BURNT_INCH, 25.4, burnt-inch",
-        "SIX_FOR_NINE, 3, six-for-nine",
-        "ONE_FOR_SEVEN, 6, one-for-seven",
-        "THREE_FOR_EIGHT, 5, three-for-eight",
-        "SWAPPED_DIGITS, 9, swapped-digits",
-        "SWAPPED_DIGITS_90, 90, swapped-digits-90"
+        "WHOLE_10_MM, 1513, 1502, 1503",
+        "WHOLE_10_MM, 1513, 1524, 1523",
+        "WHOLE_100_MM, 1603, 1502, 1503",
+        "WHOLE_1000_MM, 2503, 1502, 1503",
+        "BURNT_INCH, 1525.4, 1501, 1500",
+        "SIX_FOR_NINE, 1499, 1496, 1496",
+        "SIX_FOR_NINE, 1496, 1499, 1499",
+        "SIX_FOR_NINE, 1693, 1994, 1993",
+        "SIX_FOR_NINE, 1692, 1721, 1662",
+        "ONE_FOR_SEVEN, 1507, 1500, 1501",
+        "ONE_FOR_SEVEN, 2412, 2474, 2472",
+        "THREE_FOR_EIGHT, 1508, 1502, 1503",
+        "THREE_FOR_EIGHT, 2383, 2334, 2333",
+        "SWAPPED_DIGITS, 1545, 1553, 1554",
+        "SWAPPED_DIGITS, 1507, 1569, 1570",
+        "SWAPPED_DIGITS_90, 1450, 1539, 1540",
+        "SWAPPED_DIGITS_90, 1453, 4149, 4153",
+        "COUNTED_BACK, 153, 146, 147"
     })
-    void sizesAndNames(CommonSlip slip, double mm, String text) {
-        assertThat(slip.mm()).isEqualTo(mm);
-        assertThat(slip.text()).isEqualTo(text);
+    void whatShouldHaveBeenRead(CommonSlip slip, double observed, double likely, double corrected) {
+        assertThat(slip.corrected(observed, likely)).isEqualTo(corrected);
     }
 
-    /** 1496 for 1499; 1501 for 1507; 1503 for 1508; 1545 for 1554 differs by 9, 1450 for 1540 by 90. */
     @ParameterizedTest
     @CsvSource({
-        "SIX_FOR_NINE, 1496, true",
-        "SIX_FOR_NINE, 1499, true",
-        "SIX_FOR_NINE, 1495, false",
-        "ONE_FOR_SEVEN, 1501, true",
-        "ONE_FOR_SEVEN, 1507, true",
-        "ONE_FOR_SEVEN, 1500, false",
-        "THREE_FOR_EIGHT, 1503, true",
-        "THREE_FOR_EIGHT, 1508, true",
-        "THREE_FOR_EIGHT, 1509, false",
-        "SWAPPED_DIGITS, 1545, true",
-        "SWAPPED_DIGITS, 1554, true",
-        "SWAPPED_DIGITS, 1555, false",
-        "SWAPPED_DIGITS_90, 1450, true",
-        "SWAPPED_DIGITS_90, 1550, false",
-        "WHOLE_10_MM, 1234.5, true",
-        "BURNT_INCH, 0, true"
+        "SIX_FOR_NINE, 1475",
+        "ONE_FOR_SEVEN, 2408",
+        "THREE_FOR_EIGHT, 2409",
+        "SWAPPED_DIGITS, 1455",
+        "SWAPPED_DIGITS_90, 5556",
+        "COUNTED_BACK, 1500",
+        "COUNTED_BACK, 1508",
+        "SIX_FOR_NINE, 1503.3625",
+        "SWAPPED_DIGITS, 1503.3625",
+        "COUNTED_BACK, 1503.3625",
+        "ONE_FOR_SEVEN, -1701"
     })
-    void digitsMustAllowIt(CommonSlip slip, double observed, boolean fits) {
-        assertThat(slip.fits(observed)).isEqualTo(fits);
+    void digitsMustAllowIt(CommonSlip slip, double observed) {
+        assertThat(slip.corrected(observed, observed + 3)).isNaN();
     }
 
-    /** A diagonal misread by 100 mm, all readings twice: one culprit, and what it looks like. */
+    /** Half a millimetre and a tenth are read in millimetres, sixteenths of an inch are not. */
+    @Test
+    void decimalsOfAMillimetreKeepTheirDigits() {
+        assertThat(CommonSlip.SIX_FOR_NINE.corrected(1499.5, 1496)).isEqualTo(1496.5);
+        assertThat(CommonSlip.SWAPPED_DIGITS.corrected(1545.3, 1550)).isEqualTo(1554.3);
+    }
+
+    /** Every slip has a name that documents write, and a corrected value that is not what was read. */
+    @ParameterizedTest
+    @EnumSource(CommonSlip.class)
+    void neverWhatWasRead(CommonSlip slip) {
+        assertThat(slip.text()).matches("[a-z0-9-]+");
+        for (int read = 1; read < 4000; read++) {
+            assertThat(slip.corrected(read, read + 0.5)).isNotEqualTo(read);
+            assertThat(slip.corrected(read, read - 0.5)).isNotEqualTo(read);
+        }
+    }
+
+    /** A diagonal misread by 10 mm, all readings twice: one culprit, and what it looks like. */
     @Test
     void aMisreadDiagonalIsNamed() {
         double d = Math.sqrt(2400.0 * 2400 + 1500 * 1500);

@@ -65,7 +65,7 @@ class SeparabilityTest {
         for (int i = 0; i < 6; i++) {
             for (int j = i + 1; j < 6; j++) {
                 double rho =
-                        net.confusion(Surveys.index(net, Surveys.SIX.get(i)), Surveys.index(net, Surveys.SIX.get(j)));
+                        net.correlation(Surveys.index(net, Surveys.SIX.get(i)), Surveys.index(net, Surveys.SIX.get(j)));
                 if (Math.abs(rho) >= 0.99) {
                     pairs.add(LETTERS.get(i) + "~" + LETTERS.get(j));
                 }

@@ -161,6 +161,14 @@ final class AssessmentWriter {
         out.optional("residual", answer(reading.of(), reading.residual()));
         out.optional("w", reading.w());
         out.optional("detectable", answer(reading.of(), reading.detectable()));
+        AdjustedReading.Effect effect = reading.effect();
+        if (Double.isFinite(reading.detectable())) {
+            out.startObject("effect");
+            out.field("width", effect.widthMm());
+            out.field("length", effect.lengthMm());
+            out.field("angle", effect.angleRad() * TO_DEGREES);
+            out.end();
+        }
     }
 
     private void suspect(Suspect suspect) {
@@ -169,6 +177,7 @@ final class AssessmentWriter {
             out.field("reading", slip.reading());
             out.optional("by", answer(placeOf(slip.reading()), slip.by()));
             out.optional("looksLike", slip.looksLike());
+            out.optional("corrected", answer(placeOf(slip.reading()), slip.corrected()));
         });
         out.field("askFor", suspect.askFor());
     }

@@ -259,6 +259,13 @@ class AssessmentDocumentTest {
             assertThat(readings.get(i).fields().containsKey("w")).isEqualTo(Double.isFinite(reading.w()));
             assertThat(readings.get(i).fields().containsKey("detectable"))
                     .isEqualTo(Double.isFinite(reading.detectable()));
+            if (Double.isFinite(reading.detectable())) {
+                Node effect = at(readings.get(i), "effect");
+                assertThat(number(effect, "width")).isEqualTo(reading.effect().widthMm());
+                assertThat(number(effect, "length")).isEqualTo(reading.effect().lengthMm());
+                assertThat(number(effect, "angle"))
+                        .isCloseTo(Math.toDegrees(reading.effect().angleRad()), within(1e-12));
+            }
         }
     }
 
@@ -300,6 +307,7 @@ class AssessmentDocumentTest {
         assertThat(at(slip, "looksLike").text()).isEqualTo("whole-10-mm");
         // 10 mm were added to this diagonal of the demo; the other readings tell that to within a few of their doubts.
         assertThat(number(slip, "by")).isCloseTo(10, within(2.0));
+        assertThat(number(slip, "corrected")).isEqualTo(2832);
     }
 
     @Test

@@ -116,10 +116,14 @@ final class OpeningPart {
         for (Suspect suspect : assessment.adjustment().suspects()) {
             page.text(2, first + (suspect.readings().size() == 1 ? ":" : ", no telling which of these:"));
             for (Suspect.Slip slip : suspect.slips()) {
-                page.hanging("  - ", words.of(slip) + ".");
+                page.hanging("  - ", words.of(slip) + meant(slip) + ".");
             }
             first = "Next";
         }
+    }
+
+    private String meant(Suspect.Slip slip) {
+        return slip.looksLike().isEmpty() ? "" : ", so " + lengths.say(slip.corrected());
     }
 
     private Optional<Estimate> value(String figure) {

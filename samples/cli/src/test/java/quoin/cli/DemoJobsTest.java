@@ -2,10 +2,14 @@ package quoin.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -83,13 +87,50 @@ class DemoJobsTest {
         assertThat(forced.out()).contains("\"fit.rule.width\":{\"value\":1500,");
     }
 
+    /** Both diagonals enter every width and length alike: only a diagonal again tells which of the two it is. */
     @Test
-    void theMisreadDiagonalIsNamed() {
+    void theMisreadIsNarrowedToTwoAndOneMoreReadingIsAskedFor() {
         String sheet = Run.of("assess", Run.demo("reading-room-misread.json")).out();
         assertThat(sheet)
                 .contains("THE READINGS DO NOT AGREE")
+                .contains("no telling which of these:")
                 .contains("diagonal from head-right to foot-left: read 10 mm too long")
+                .contains("diagonal from head-left to foot-right: read 10 mm too long")
+                .contains("whole 10 mm, so 2832.0 mm")
                 .contains("Next: diagonal from head-right to foot-left, with the tape");
+    }
+
+    /** What is asked for is read again, differs, and the one is named; written down right, the job passes. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "\"diagonal@head-right\", \"read\": 2842; \"diagonal@head-right\", \"read\": [2842, 2832]",
+                "\"diagonal@head-left\", \"read\": 2833; \"diagonal@head-left\", \"read\": [2833, 2832]"
+            })
+    void theReadingThatWasAskedForSettlesIt(String old, String again, @TempDir Path folder) throws IOException {
+        String job = Files.readString(Run.DEMO.resolve("reading-room-misread.json"));
+        String supplied = assess(folder, job.replace(old, again)).out();
+        assertThat(supplied)
+                .contains("Most out of line:")
+                .doesNotContain("no telling which of these")
+                .contains("diagonal from head-right to foot-left: read 10 mm too long; it looks like a")
+                .doesNotContain("diagonal from head-left to foot-right: read");
+        Run settled = assess(folder, job.replace("\"read\": 2842", "\"read\": 2832"));
+        assertThat(settled.out()).doesNotContain("DO NOT AGREE").contains("SURVEY COMPLETE");
+        assertThat(settled.code()).isZero();
+    }
+
+    private static Run assess(Path folder, String job) throws IOException {
+        Path file = folder.resolve("job.json");
+        Files.writeString(file, job);
+        return Run.of(
+                "assess",
+                file.toString(),
+                "--rulebook",
+                Run.demo("heron-frame.json"),
+                "--parts",
+                Run.demo("heron-parts.json"));
     }
 
     @Test
