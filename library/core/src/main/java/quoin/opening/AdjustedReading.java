@@ -36,11 +36,13 @@ public record AdjustedReading(
 
     /**
      * What a slip does to the outline, to first order; the largest change, without sign. Infinite where the slip is, 0
-     * where the outline does not follow the reading.
+     * where the outline does not follow the reading; NaN for readings that have no outline of their own.
      *
      * @param widthMm of the head or of the foot, in mm
      * @param lengthMm of the left or of the right side, in mm
      * @param angleRad of a corner's angle, in rad
      */
-    public record Effect(double widthMm, double lengthMm, double angleRad) {}
+    public record Effect(double widthMm, double lengthMm, double angleRad) {
+        static final Effect NONE = new Effect(Double.NaN, Double.NaN, Double.NaN);
+    }
 }

@@ -73,7 +73,8 @@ public record PlaneTest(String plane, int redundancy, double statistic, List<Adj
                 checked ? weighted / root : Double.NaN,
                 checked ? weighted / q : Double.NaN,
                 checked ? 1 / root : Double.POSITIVE_INFINITY,
-                checked ? GlobalTest.DELTA / root : Double.POSITIVE_INFINITY);
+                checked ? GlobalTest.DELTA / root : Double.POSITIVE_INFINITY,
+                AdjustedReading.Effect.NONE);
     }
 
     /** P - PA(A'PA)^-1 A'P: what the values say against each other, free of the unknowns. */

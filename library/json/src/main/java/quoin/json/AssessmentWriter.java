@@ -162,7 +162,7 @@ final class AssessmentWriter {
         out.optional("w", reading.w());
         out.optional("detectable", answer(reading.of(), reading.detectable()));
         AdjustedReading.Effect effect = reading.effect();
-        if (Double.isFinite(reading.detectable())) {
+        if (Double.isFinite(reading.detectable()) && !Double.isNaN(effect.widthMm())) {
             out.startObject("effect");
             out.field("width", effect.widthMm());
             out.field("length", effect.lengthMm());
