@@ -20,6 +20,7 @@ import quoin.measure.Dimension;
 import quoin.measure.Estimate;
 import quoin.opening.Opening;
 import quoin.opening.OpeningFigures;
+import quoin.opening.Squareness;
 import quoin.rulebook.BoundClause;
 import quoin.rulebook.FigureSource;
 import quoin.rulebook.Limits;
@@ -73,12 +74,33 @@ final class BoundChecks {
         for (Step step : stated.steps()) {
             finding = finding.plusStep(step);
         }
+        for (Step step : limitsOfTheMethod(clause.figure(), finding.verdict())) {
+            finding = finding.plusStep(step);
+        }
         if (!isDeclared(clause.figure()) && !OpeningFigures.isAccepted(opening, clause.figure())) {
             return finding.asUndecided(Reason.READINGS_DISAGREE);
         }
         return finding.verdict() == Verdict.UNDECIDED
                 ? withRetakes(finding, estimate.get(), stated.bound(), rule)
                 : finding;
+    }
+
+    /** What a figure cannot tell however well it is read: a taper by its diagonals, a twist by four depths. */
+    private List<Step> limitsOfTheMethod(String figure, Verdict verdict) {
+        List<Step> steps = new ArrayList<>();
+        if (figure.equals("opening.diagonal.difference") && verdict == Verdict.PASS) {
+            Squareness.hiddenByEqualDiagonals(opening)
+                    .ifPresent(corner -> steps.add(Step.of(
+                            "equal-diagonals-prove-little",
+                            Args.of("corner", corner.text())
+                                    .with("offset", Math.abs(Squareness.offset(opening, corner).value()))
+                                    .with("unit", "mm"))));
+        }
+        boolean ofFour = figure.equals("opening.twist") || figure.equals("opening.flatness");
+        if (ofFour && opening.planes().stream().noneMatch(plane -> plane.plane().equals("depth") && plane.redundancy() > 0)) {
+            steps.add(Step.of("twist-or-misread-depth", Args.NONE));
+        }
+        return steps;
     }
 
     private boolean isDeclared(String figure) {

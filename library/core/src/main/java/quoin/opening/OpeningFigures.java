@@ -23,7 +23,8 @@ public final class OpeningFigures {
     public static final Catalogue CATALOGUE = catalogue();
 
     /** The figures that hang on depths and falls alone, whatever the outline. */
-    private static final Set<String> OF_DEPTHS = Set.of("opening.twist", "opening.depth.least", "roller.fall");
+    private static final Set<String> OF_DEPTHS = 
+            Set.of("opening.twist", "opening.flatness", "opening.depth.least", "roller.fall");
 
     private static final double RIGHT_ANGLE = Math.PI / 2;
 
@@ -59,6 +60,19 @@ public final class OpeningFigures {
         figures.add(Figure.survey("fit.length", Dimension.LENGTH, "length of the largest level rectangle", plane));
         figures.add(Figure.survey("fit.rule.width", Dimension.LENGTH, "least width that was read", Source.PRACTICE));
         figures.add(Figure.survey("fit.rule.length", Dimension.LENGTH, "least length that was read", Source.PRACTICE));
+        for (Corner corner : Corner.values()) {
+            String name = "opening.corner." + corner.text() + ".offset";
+            figures.add(Figure.survey(name, Dimension.LENGTH, "longer leg times sine of the departure", plane));
+        }
+        figures.add(Figure.survey(
+                "opening.square.offset", Dimension.LENGTH, "the offset largest in size, with its sign", plane));
+        figures.add(Figure.survey("opening.taper.width", Dimension.LENGTH, "width at head minus at foot", plane));
+        figures.add(Figure.survey("opening.taper.length", Dimension.LENGTH, "length on the left minus right", plane));
+        for (Side side : Side.values()) {
+            figures.add(Figure.survey(
+                    "opening.straight." + side.text(), Dimension.LENGTH, "minimum zone of the touched points", plane));
+        }
+        figures.add(Figure.survey("opening.flatness", Dimension.LENGTH, "minimum zone of the depths", plane));
         figures.add(Figure.order("gap.least", Dimension.LENGTH, "largest least gap of any level placement", plane));
         figures.add(Figure.order(
                 "gap.greatest", Dimension.LENGTH, "widest gap of the balanced placement", Source.PRACTICE));
@@ -109,6 +123,16 @@ public final class OpeningFigures {
                 bow(opening, side).ifPresent(bow -> figures.put("opening.bow." + side.text(), bow));
                 splay(opening, side).ifPresent(splay -> figures.put("opening.splay." + side.text(), splay));
             }
+            for (Corner corner : Corner.values()) {
+                figures.put("opening.corner." + corner.text() + ".offset", Squareness.offset(opening, corner));
+            }
+            figures.put("opening.square.offset", Squareness.worstOffset(opening));
+            figures.put("opening.taper.width", Squareness.taperOfWidth(opening));
+            figures.put("opening.taper.length", Squareness.taperOfLength(opening));
+            for (Side side : Side.values()) {
+                Straightness.of(opening, side).ifPresent(zone -> figures.put("opening.straight." + side.text(), zone));
+            }
+            Straightness.flatness(opening).ifPresent(zone -> figures.put("opening.flatness", zone));
             Fit.largest(opening).ifPresent(rectangle -> {
                 figures.put("fit.width", rectangle.width());
                 figures.put("fit.length", rectangle.length());
