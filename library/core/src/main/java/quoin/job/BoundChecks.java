@@ -6,6 +6,7 @@ import java.util.Optional;
 import quoin.judge.Args;
 import quoin.judge.Bound;
 import quoin.judge.Catalogue;
+import quoin.judge.Caution;
 import quoin.judge.Conformity;
 import quoin.judge.Constraint;
 import quoin.judge.DecisionRule;
@@ -18,6 +19,7 @@ import quoin.judge.Step;
 import quoin.judge.Verdict;
 import quoin.measure.Dimension;
 import quoin.measure.Estimate;
+import quoin.opening.Corner;
 import quoin.opening.Opening;
 import quoin.opening.OpeningFigures;
 import quoin.opening.Squareness;
@@ -74,9 +76,7 @@ final class BoundChecks {
         for (Step step : stated.steps()) {
             finding = finding.plusStep(step);
         }
-        for (Step step : limitsOfTheMethod(clause.figure(), finding.verdict())) {
-            finding = finding.plusStep(step);
-        }
+        finding = finding.withCautions(limitsOfTheMethod(clause.figure(), finding.verdict()));
         if (!isDeclared(clause.figure()) && !OpeningFigures.isAccepted(opening, clause.figure())) {
             return finding.asUndecided(Reason.READINGS_DISAGREE);
         }
@@ -86,21 +86,26 @@ final class BoundChecks {
     }
 
     /** What a figure cannot tell however well it is read: a taper by its diagonals, a twist by four depths. */
-    private List<Step> limitsOfTheMethod(String figure, Verdict verdict) {
-        List<Step> steps = new ArrayList<>();
+    private List<Caution> limitsOfTheMethod(String figure, Verdict verdict) {
         if (figure.equals("opening.diagonal.difference") && verdict == Verdict.PASS) {
-            Squareness.hiddenByEqualDiagonals(opening)
-                    .ifPresent(corner -> steps.add(Step.of(
-                            "equal-diagonals-prove-little",
-                            Args.of("corner", corner.text())
-                                    .with("offset", Math.abs(Squareness.offset(opening, corner).value()))
-                                    .with("unit", "mm"))));
+            return Squareness.hiddenByEqualDiagonals(opening).stream()
+                    .map(this::proveLittle)
+                    .toList();
         }
-        boolean ofFour = figure.equals("opening.twist") || figure.equals("opening.flatness");
-        if (ofFour && opening.planes().stream().noneMatch(plane -> plane.plane().equals("depth") && plane.redundancy() > 0)) {
-            steps.add(Step.of("twist-or-misread-depth", Args.NONE));
-        }
-        return steps;
+        boolean ofDepths = figure.equals("opening.twist") || figure.equals("opening.flatness");
+        return ofDepths && opening.planes().stream().allMatch(plane -> plane.redundancy() == 0)
+                ? List.of(Caution.of("twist-or-misread-depth", Caution.Severity.NOTE))
+                : List.of();
+    }
+
+    private Caution proveLittle(Corner corner) {
+        double offset = Squareness.offset(opening, corner).value();
+        return new Caution(
+                "equal-diagonals-prove-little",
+                Caution.Severity.NOTE,
+                Args.of("corner", corner.text())
+                        .with("offset", Math.abs(offset))
+                        .with("unit", "mm"));
     }
 
     private boolean isDeclared(String figure) {

@@ -74,7 +74,8 @@ public record LineFit(Uncertain intercept, Uncertain slope, List<Uncertain> depa
         for (int i = 0; i < n; i++) {
             double[] weights = new double[n];
             for (int j = 0; j < n; j++) {
-                weights[j] = (i == j ? 1 : 0) - level[j] - rise[j] * stations.get(i).alongMm();
+                weights[j] =
+                        (i == j ? 1 : 0) - level[j] - rise[j] * stations.get(i).alongMm();
             }
             departures.add(Weighted.sum(weights, offsets));
         }

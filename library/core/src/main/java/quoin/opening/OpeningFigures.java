@@ -23,7 +23,7 @@ public final class OpeningFigures {
     public static final Catalogue CATALOGUE = catalogue();
 
     /** The figures that hang on depths and falls alone, whatever the outline. */
-    private static final Set<String> OF_DEPTHS = 
+    private static final Set<String> OF_DEPTHS =
             Set.of("opening.twist", "opening.flatness", "opening.depth.least", "roller.fall");
 
     private static final double RIGHT_ANGLE = Math.PI / 2;

@@ -45,8 +45,8 @@ public final class Squareness {
     public static Extreme worstOffset(Opening opening) {
         List<Extreme.Part> parts = new ArrayList<>();
         for (Corner corner : Corner.values()) {
-            parts.add(new Extreme.Part(
-                    List.of("opening.corner." + corner.text() + ".offset"), offset(opening, corner)));
+            parts.add(
+                    new Extreme.Part(List.of("opening.corner." + corner.text() + ".offset"), offset(opening, corner)));
         }
         return Extreme.largestInSize(parts);
     }

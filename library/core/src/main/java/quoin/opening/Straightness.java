@@ -52,8 +52,6 @@ final class Straightness {
     }
 
     private static void add(List<PlaneFit.Point> points, Opening opening, String place, double x, double y) {
-        opening.survey()
-                .mean(new Span.Depth(place))
-                .ifPresent(depth -> points.add(new PlaneFit.Point(x, y, depth)));
+        opening.survey().mean(new Span.Depth(place)).ifPresent(depth -> points.add(new PlaneFit.Point(x, y, depth)));
     }
 }

@@ -238,7 +238,15 @@ public final class Words {
      * @return the sentence
      */
     public String of(Caution caution) {
-        return text("caution." + caution.code(), caution.args());
+        return text("caution." + caution.code(), rounded(caution.args()));
+    }
+
+    private Args rounded(Args args) {
+        Args out = args;
+        for (Map.Entry<String, Object> arg : args.asMap().entrySet()) {
+            out = arg.getValue() instanceof Double number ? out.with(arg.getKey(), number(number, 1)) : out;
+        }
+        return out;
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import quoin.clearance.SiteFacts;
+import quoin.judge.Caution;
 import quoin.judge.Finding;
 import quoin.judge.Reason;
 import quoin.judge.Verdict;
@@ -363,5 +364,52 @@ class AssessmentTest {
         Assessment assessment = assess(Boathouse.job(Boathouse.readings()).carry("{\"order\":7}"));
         assertThat(assessment.carry()).isEqualTo("{\"order\":7}");
         assertThat(assessment.toString()).contains("reading-room");
+    }
+
+    private static List<String> codes(Finding finding) {
+        return finding.cautions().stream().map(Caution::code).toList();
+    }
+
+    /** Four depths hold no redundancy; a fifth in the middle does. */
+    @Test
+    void aTwistFromFourDepthsIsSaidToBeNoProof() {
+        Rulebook rules =
+                Boathouse.rules(BoundClause.of("twist", "opening.twist").withWithin(Quota.fixed(Boathouse.mm(6))));
+        List<Reading> readings = Boathouse.readings();
+        for (String corner : List.of("head-left", "head-right", "foot-right", "foot-left")) {
+            readings.add(Reading.of("depth@" + corner, Boathouse.TAPE, 140));
+        }
+        Assessment four = Assessment.of(Boathouse.job(readings).build(), rules, Parts.NONE);
+        assertThat(finding(four, "twist").verdict()).isEqualTo(Verdict.PASS);
+        assertThat(codes(finding(four, "twist"))).containsExactly("twist-or-misread-depth");
+        readings.add(Reading.of("depth@middle", Boathouse.TAPE, 140));
+        Assessment five = Assessment.of(Boathouse.job(readings).build(), rules, Parts.NONE);
+        assertThat(codes(finding(five, "twist"))).isEmpty();
+        assertThat(four.adjustment().planes()).singleElement().matches(plane -> plane.redundancy() == 0);
+        readings.set(readings.size() - 1, Reading.of("depth@middle", Boathouse.TAPE, 160));
+        Assessment wrong = Assessment.of(Boathouse.job(readings).build(), rules, Parts.NONE);
+        assertThat(finding(wrong, "twist").reason()).contains(Reason.READINGS_DISAGREE);
+        assertThat(finding(wrong, "planes").steps().get(0).code()).isEqualTo("depths-disagree");
+        assertThat(finding(wrong, "goes-in").verdict()).isEqualTo(Verdict.PASS);
+    }
+
+    /** A taper whose diagonals are equal: isosceles trapezoid, both diagonals √(h² + ((p + q)/2)²). */
+    @Test
+    void equalDiagonalsAreSaidToProveLittle() {
+        Rulebook rules = Boathouse.rules(
+                BoundClause.of("square", "opening.diagonal.difference").withWithin(Quota.fixed(Boathouse.mm(6))));
+        double diagonal = Math.rint(Math.hypot(2400, 1495));
+        List<Reading> readings = new ArrayList<>(List.of(
+                Reading.of("width@head", Boathouse.TAPE, 1500, 1500),
+                Reading.of("width@foot", Boathouse.TAPE, 1490, 1490),
+                Reading.of("length@left", Boathouse.TAPE, 2400, 2400),
+                Reading.of("length@right", Boathouse.TAPE, 2400, 2400),
+                Reading.of("diagonal@head-left", Boathouse.TAPE, diagonal, diagonal),
+                Reading.of("diagonal@head-right", Boathouse.TAPE, diagonal, diagonal)));
+        Assessment taper = Assessment.of(Boathouse.job(readings).build(), rules, Parts.NONE);
+        assertThat(finding(taper, "square").verdict()).isEqualTo(Verdict.PASS);
+        assertThat(codes(finding(taper, "square"))).containsExactly("equal-diagonals-prove-little");
+        Assessment plain = Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
+        assertThat(codes(finding(plain, "square"))).isEmpty();
     }
 }

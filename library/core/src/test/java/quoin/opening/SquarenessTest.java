@@ -44,7 +44,8 @@ class SquarenessTest {
         double d = Math.hypot(2400 - 1500 * Math.sin(lean), 1500 * Math.cos(lean));
         Opening opening = of(0.3, 2400, 1500, 2400, 1500, c, d);
         assertThat(c - d).isCloseTo(5, within(0.01));
-        assertThat(Math.abs(Squareness.offset(opening, Corner.HEAD_LEFT).value())).isCloseTo(4.717, within(0.01));
+        assertThat(Math.abs(Squareness.offset(opening, Corner.HEAD_LEFT).value()))
+                .isCloseTo(4.717, within(0.01));
         assertThat(Squareness.taperOfWidth(opening).value()).isCloseTo(0, within(1e-6));
         assertThat(Squareness.hiddenByEqualDiagonals(opening)).isEmpty();
     }

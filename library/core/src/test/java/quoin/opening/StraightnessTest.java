@@ -168,8 +168,7 @@ class StraightnessTest {
                 Surveys.read("depth@head-right", 0.2, 142),
                 Surveys.read("depth@foot-right", 0.2, 145),
                 Surveys.read("depth@foot-left", 0.2, 141));
-        Map<String, Estimate> figures =
-                OpeningFigures.survey(Opening.of(Survey.finished(readings, 4)), Side.HEAD);
+        Map<String, Estimate> figures = OpeningFigures.survey(Opening.of(Survey.finished(readings, 4)), Side.HEAD);
         assertThat(figures.get("opening.straight.left").value())
                 .isCloseTo(figures.get("opening.bow.left").value(), within(1e-9));
         assertThat(Math.abs(figures.get("opening.flatness").value())).isCloseTo(1, within(1e-6));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import quoin.job.Assessment;
 import quoin.job.FigureValue;
 import quoin.judge.Args;
+import quoin.judge.Caution;
 import quoin.judge.Finding;
 import quoin.judge.Step;
 import quoin.judge.Verdict;
@@ -55,6 +56,9 @@ final class ChecksPart {
             page.hanging(rest, margin + (margin.isEmpty() || odds.isEmpty() ? "" : "; ") + odds);
         } else if (finding.reason().isEmpty() && !detail(finding).isEmpty()) {
             page.hanging(rest, detail(finding).substring(2));
+        }
+        for (Caution caution : finding.cautions()) {
+            page.hanging(rest, words.of(caution));
         }
     }
 

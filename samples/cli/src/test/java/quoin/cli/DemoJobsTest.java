@@ -142,6 +142,22 @@ class DemoJobsTest {
                 .contains("Had the diagonal from head-left to foot-right been misread by any amount");
     }
 
+    /**
+     * The taper: head 1500, foot 1488, length 2400. The diagonals are equal, the corners 6 mm out over 2400: within the 8 mm
+     * of DIN 18202 table 2 (1 m to 3 m) but 0.143 degrees, beyond the 5 minutes of ISO 2768-1 class m (both as reprinted
+     * elsewhere).
+     */
+    @Test
+    void equalDiagonalsAreNotTakenForSquare() {
+        Run run = Run.of("assess", Run.demo("reading-room-taper.json"));
+        assertThat(run.code()).isEqualTo(20);
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("does not hold workshop-angle")
+                .contains("building-angle: worst corner, out of square over its leg 6.0 mm, within 8 mm either way")
+                .contains("holds out-of-square")
+                .contains("Equal diagonals prove no right angle: foot-left is 6 mm out at the end of its leg.");
+    }
+
     /** A job in inches is answered in inches, its made sizes in both; limits stay as the rulebook states them. */
     @Test
     void aSheetInInchesSaysMarginsAndDoubtsInInches() {
