@@ -55,7 +55,7 @@ class CompletenessTest {
     void everySlipHasWords() throws IOException {
         String source = Files.readString(Path.of("src/main/java/quoin/opening/CommonSlip.java"));
         Set<String> slips = new TreeSet<>();
-        Pattern.compile("(?m)^ {4}([A-Z0-9_]+)\\(")
+        Pattern.compile("(?m)^ {4}([A-Z0-9_]+)[,;]")
                 .matcher(source)
                 .results()
                 .forEach(match -> slips.add(match.group(1)));
