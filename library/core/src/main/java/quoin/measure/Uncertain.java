@@ -589,7 +589,7 @@ public final class Uncertain implements Estimate {
         return Require.show(value) + " (u " + Require.show(standardUncertainty()) + ")";
     }
 
-    private Uncertain orBlind(boolean unseen) {
+    Uncertain orBlind(boolean unseen) {
         return unseen && !blind ? new Uncertain(value, influences, contributions, true) : this;
     }
 

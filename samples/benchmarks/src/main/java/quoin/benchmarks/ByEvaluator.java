@@ -1,0 +1,48 @@
+package quoin.benchmarks;
+
+import quoin.measure.Evaluator;
+
+/** The same through the reusable evaluator of the library. */
+final class ByEvaluator implements Work {
+    private static final int SCALE = Room.READINGS;
+    private static final int OFF_WIDTH = 12;
+    private static final int OFF_LENGTH = 13;
+    /** The first of the rows that hold outputs. */
+    static final int Y = 14;
+
+    private final double[] v = new double[Room.READINGS];
+    final Evaluator rows = new Evaluator(ByNumbers.influences(), Y + Room.OUTPUTS);
+
+    ByEvaluator() {
+        rows.reading(OFF_WIDTH, Room.OFF_WIDTH, SCALE + 1, 1, SCALE + 1, 0);
+        rows.reading(OFF_LENGTH, Room.OFF_LENGTH, SCALE + 2, 1, SCALE + 2, 0);
+    }
+
+    @Override
+    public double once(int time) {
+        Room.read(v, time);
+        for (int i = 0; i < Room.READINGS; i++) {
+            rows.reading(i, v[i], i, 1, SCALE, v[i]);
+        }
+        rows.cosineRule(Y, 0, 3, 5);
+        rows.cosineRule(Y + 1, 0, 1, 4);
+        rows.cosineRule(Y + 2, 1, 2, 5);
+        rows.cosineRule(Y + 3, 2, 3, 4);
+        rows.minus(Y + 4, 4, 5);
+        rows.least(Y + 5, 7, 8);
+        rows.least(Y + 5, 6, Y + 5);
+        rows.least(Y + 6, 10, 11);
+        rows.least(Y + 6, 9, Y + 6);
+        rows.minus(Y + 7, Y + 5, OFF_WIDTH);
+        rows.minus(Y + 8, Y + 6, OFF_LENGTH);
+        rows.linear(Y + 9, -1, Y + 7, Room.MOST_WIDTH);
+        rows.linear(Y + 10, -1, Y + 8, Room.MOST_LENGTH);
+        rows.times(Y + 11, Y + 7, Y + 8);
+        rows.linear(Y + 11, -1, Y + 11, Room.MOST_AREA);
+        double sum = 0;
+        for (int i = Y; i < Y + Room.OUTPUTS; i++) {
+            sum += rows.value(i) + rows.standardUncertainty(i);
+        }
+        return sum;
+    }
+}
