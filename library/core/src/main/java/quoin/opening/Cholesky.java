@@ -34,6 +34,15 @@ final class Cholesky {
         return definite;
     }
 
+    /** The square root of the determinant; 0 where the matrix is not definite. */
+    double rootOfDeterminant() {
+        double root = definite ? 1 : 0;
+        for (int i = 0; i < n && definite; i++) {
+            root *= lower[i][i];
+        }
+        return root;
+    }
+
     /** Replaces a right-hand side by the solution for the lower factor alone. */
     void forwardInPlace(double[] b) {
         for (int i = 0; i < n; i++) {

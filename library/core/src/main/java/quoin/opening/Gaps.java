@@ -5,44 +5,71 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import quoin.measure.Extreme;
 import quoin.measure.Influences;
 import quoin.measure.Uncertain;
 
 /**
- * The gaps round a frame of a given size in an opening, the frame held parallel to the head and free to move.
+ * The gaps round a frame of a given size in an opening, the frame held parallel to a side or turned freely, and free to
+ * move.
  *
  * <p>A gap is a distance along the normal of a frame side; negative means that the frame does not go in. Immutable and
  * safe for use by many threads.
  */
 public final class Gaps {
-    /** Two pushes are one direction below this. */
-    private static final double PARALLEL = 1e-12;
-
-    /** What tells three pushes apart counts when it is this many standard uncertainties of a slope. */
+    /** What tells pushes apart counts when it is this many standard uncertainties of a slope. */
     private static final double FIRM = 3;
 
     /** A part that lies this many standard uncertainties above the least cannot become the least. */
     private static final double OUT_OF_REACH = 9;
 
+    /** In mm for a turn by 1 rad: weighted sums that lose and gain no more by a turn do not depend on it. */
+    private static final double NO_TURN = 1e-6;
+
     private final List<SideGap> gaps;
     private final List<Uncertain> unplaced;
+    private final double[] value;
     private final double[][] push;
+    private final Turn turn;
     private final List<Uncertain> placed;
-    private final double x;
-    private final double y;
 
-    private Gaps(List<SideGap> gaps, List<Uncertain> unplaced, double[][] push, double[] place) {
+    /**
+     * How the frame is turned, and how it may be.
+     *
+     * @param rad the angle
+     * @param before how far it may turn back, 0 where it may not
+     * @param after how far it may turn on, 0 where it may not
+     * @param scale what makes a turn a length, in mm
+     * @param by the change of each gap for a turn, over the scale
+     * @param at where the frame's head-left corner lies in the opening
+     */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
+    private record Turn(double rad, double before, double after, double scale, double[] by, double[] at) {
+        boolean isFree() {
+            return before > 0 && after > 0;
+        }
+    }
+
+    private Gaps(List<SideGap> gaps, List<Uncertain> unplaced, Turn turn) {
         this.gaps = gaps;
         this.unplaced = unplaced;
-        this.push = push;
+        this.turn = turn;
+        int n = gaps.size();
+        this.value = new double[n];
+        this.push = new double[n][];
+        for (int i = 0; i < n; i++) {
+            value[i] = unplaced.get(i).value();
+            double[] own = gaps.get(i).push();
+            double x = own[0] + own[1];
+            double y = own[2] + own[3];
+            push[i] = turn.isFree() ? new double[] {x, y, turn.by[i]} : new double[] {x, y};
+        }
         this.placed = placed();
-        this.x = place[0];
-        this.y = place[1];
     }
 
     /**
-     * The gaps round a frame.
+     * The gaps round a frame that is held parallel to the head.
      *
      * @param opening the opening
      * @param width the frame's width in mm, a decided size with its cutting tolerance
@@ -51,29 +78,53 @@ public final class Gaps {
      * @throws IllegalArgumentException if a size is not above 0 mm
      */
     public static Optional<Gaps> of(Opening opening, Uncertain width, Uncertain length) {
+        return of(opening, Held.TO_HEAD, width, length);
+    }
+
+    /**
+     * The gaps round a frame: one that may turn is turned as suits it best.
+     *
+     * @param opening the opening
+     * @param held how it lies
+     * @param width the frame's width in mm, a decided size with its cutting tolerance
+     * @param length the frame's length in mm, a decided size with its cutting tolerance
+     * @return the gaps, or empty where the readings determine no shape
+     * @throws IllegalArgumentException if a size is not above 0 mm
+     */
+    public static Optional<Gaps> of(Opening opening, Held held, Uncertain width, Uncertain length) {
         requireSize("width", width.value());
         requireSize("length", length.value());
         if (!opening.hasShape()) {
             return Optional.empty();
         }
-        List<SideGap> gaps = opening.gaps();
+        Contacts contacts = Contacts.of(opening.outlines());
+        Squeeze squeeze = Squeeze.clearance(contacts, width.value(), length.value());
+        Squeeze.@Nullable Tight best = Fit.best(contacts, held, opening, squeeze);
+        return best == null ? Optional.empty() : Optional.of(at(opening, contacts, held, width, length, best.angle()));
+    }
+
+    /** The gaps round a frame that is turned by an angle. */
+    static Gaps at(Opening opening, Contacts contacts, Held held, Uncertain width, Uncertain length, double angle) {
+        contacts.turnTo(angle);
+        List<SideGap> gaps = opening.gaps(contacts, held, angle);
         Influences basis =
                 gaps.get(0).constant().influences().union(width.influences()).union(length.influences());
         Uncertain w = width.onto(basis);
         Uncertain l = length.onto(basis);
-        int n = gaps.size();
-        double[][] push = new double[n][2];
-        for (int i = 0; i < n; i++) {
-            double[] own = gaps.get(i).push();
-            push[i][0] = own[0] + own[1];
-            push[i][1] = own[2] + own[3];
-        }
         double[] place = balance(gaps, w.value(), l.value());
         List<Uncertain> values = new ArrayList<>();
         for (SideGap gap : gaps) {
             values.add(around(gap, place, w, l));
         }
-        return Optional.of(new Gaps(gaps, values, push, place));
+        double[] z = {place[0], place[0] + w.value(), place[1], place[1] + l.value()};
+        double[] by = new double[gaps.size()];
+        for (int i = 0; i < by.length; i++) {
+            by[i] = contacts.turn(i, z) / contacts.reach();
+        }
+        double before = held.isFree() ? held.withinRad() + angle : 0;
+        double after = held.isFree() ? held.withinRad() - angle : 0;
+        Turn turn = new Turn(angle, before, after, contacts.reach(), by, contacts.inOpening(place[0], place[1]));
+        return new Gaps(gaps, values, turn);
     }
 
     private static void requireSize(String name, double mm) {
@@ -91,7 +142,7 @@ public final class Gaps {
 
     /** Moves the frame until left and right least gaps are equal, and head and foot least gaps. */
     private static double[] balance(List<SideGap> gaps, double w, double l) {
-        double[] place = {0, 0};
+        double[] place = {-w / 2, -l / 2};
         for (int round = 0; round < 100; round++) {
             double[] z = {place[0], place[0] + w, place[1], place[1] + l};
             double dx = (least(gaps, Side.RIGHT, z) - least(gaps, Side.LEFT, z)) / 2;
@@ -118,36 +169,41 @@ public final class Gaps {
 
     /** {@return where the balanced frame's head-left corner is along the head from head-left, in mm} */
     public double placedX() {
-        return x;
+        return turn.at[0];
     }
 
     /** {@return where the balanced frame's head-left corner is towards the foot, in mm} */
     public double placedY() {
-        return y;
+        return turn.at[1];
+    }
+
+    /** {@return how far the frame is turned from the head, in rad; positive when its right end is nearer the foot} */
+    public double turnedRad() {
+        return turn.rad;
     }
 
     /**
-     * The largest least gap that any placement gives, held parallel to the head.
+     * The largest least gap that any placement gives, held as the gaps are.
      *
      * @param gaps the gaps
-     * @return a least whose parts are weighted sums of opposite gaps whose pushes cancel
+     * @return a least whose parts are weighted sums of opposite gaps whose pushes cancel, and whose turns do, too, where
+     *     the frame may turn
      * @figure gap.least
      * @formula min over all λ of Σλᵢ·gapᵢ, with λ ≥ 0, Σλᵢ = 1, Σλᵢ·pushᵢ = 0 (the dual of: lift the least gap as high as
-     *     moving the frame can)
+     *     moving the frame can); for one that may turn, Σλᵢ·turnᵢ = 0 as well, or what is left of it times the turn to
+     *     the end of the range is added
      * @unit mm
-     * @edge negative: the frame does not go in; first order in the readings; parts that cannot become the least are left
-     *     out
+     * @edge negative: it does not go in; parts more than nine standard uncertainties above the least are left out
      * @source standard: duality of linear programmes (any textbook on linear optimisation)
      */
     public static Extreme least(Gaps gaps) {
-        List<Combination> all = gaps.combinations();
-        double least = Double.POSITIVE_INFINITY;
-        for (Combination c : all) {
-            double value = gaps.value(c);
-            least = Math.min(least, value);
-        }
         double far = OUT_OF_REACH * gaps.largestDoubt();
         List<Extreme.Part> parts = new ArrayList<>();
+        List<Combination> all = gaps.combinations(far);
+        double least = Double.POSITIVE_INFINITY;
+        for (Combination c : all) {
+            least = Math.min(least, gaps.value(c));
+        }
         for (Combination c : all) {
             if (gaps.value(c) <= least + far) {
                 parts.add(gaps.part(c, far));
@@ -156,54 +212,57 @@ public final class Gaps {
         return Extreme.least(parts);
     }
 
-    /** Weights of two or three gaps whose pushes cancel. */
-    @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
-    private record Combination(int[] of, double[] weight) {}
+    /**
+     * What holds a frame that would grow.
+     *
+     * @param sum the weighted sum of the gaps that hold it
+     * @param lost what growing by one takes from that sum
+     */
+    record Tightest(Uncertain sum, double lost) {}
 
-    private List<Combination> combinations() {
+    /** The sum that allows the least growth by those amounts of width and length. */
+    Tightest tightest(double[] grow) {
+        double[] loss = new double[gaps.size()];
+        for (int i = 0; i < loss.length; i++) {
+            double[] own = gaps.get(i).push();
+            loss[i] = -own[1] * grow[0] - own[3] * grow[1];
+        }
+        double far = OUT_OF_REACH * largestDoubt();
+        Combination best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Combination c : combinations(far)) {
+            double lost = c.set.sum(loss);
+            double grows = lost > NO_TURN ? value(c) / lost : Double.POSITIVE_INFINITY;
+            if (best == null || grows < least) {
+                best = c;
+                least = grows;
+            }
+        }
+        Combination found = java.util.Objects.requireNonNull(best, "best");
+        return new Tightest(part(found, far).value(), found.set.sum(loss));
+    }
+
+    /** Gaps with their weights, and how far the frame turns on (or back) to the end of its range where that widens them. */
+    private record Combination(Cancelling.Set set, double turned) {}
+
+    private List<Combination> combinations(double far) {
         List<Combination> all = new ArrayList<>();
-        int n = gaps.size();
-        for (int i = 0; i < n; i++) {
-            for (int j = i + 1; j < n; j++) {
-                double across = cross(i, j);
-                if (Math.abs(across) < PARALLEL && push[i][0] * push[j][0] + push[i][1] * push[j][1] < 0) {
-                    all.add(pair(i, j));
-                }
-                for (int k = j + 1; k < n && Math.abs(across) >= PARALLEL; k++) {
-                    triple(i, j, k, across, all);
-                }
+        if (!turn.isFree()) {
+            Cancelling.inPlace(push).forEach(set -> all.add(new Combination(set, 0)));
+            return all;
+        }
+        Cancelling.turning(push, value, far).forEach(set -> all.add(new Combination(set, 0)));
+        for (Cancelling.Set set : Cancelling.inPlace(push)) {
+            double gain = set.sum(turn.by) * turn.scale;
+            if (Math.abs(gain) > NO_TURN) {
+                all.add(new Combination(set, gain > 0 ? turn.after : -turn.before));
             }
         }
         return all;
     }
 
-    private Combination pair(int i, int j) {
-        double a = StrictMath.hypot(push[j][0], push[j][1]);
-        double b = StrictMath.hypot(push[i][0], push[i][1]);
-        return new Combination(new int[] {i, j}, new double[] {a / (a + b), b / (a + b)});
-    }
-
-    private void triple(int i, int j, int k, double ij, List<Combination> all) {
-        double jk = cross(j, k);
-        double ki = cross(k, i);
-        boolean positive = ij > PARALLEL && jk > PARALLEL && ki > PARALLEL;
-        boolean negative = ij < -PARALLEL && jk < -PARALLEL && ki < -PARALLEL;
-        if (positive || negative) {
-            double sum = ij + jk + ki;
-            all.add(new Combination(new int[] {i, j, k}, new double[] {jk / sum, ki / sum, ij / sum}));
-        }
-    }
-
-    private double cross(int i, int j) {
-        return push[i][0] * push[j][1] - push[i][1] * push[j][0];
-    }
-
     private double value(Combination c) {
-        double sum = 0;
-        for (int k = 0; k < c.of.length; k++) {
-            sum += c.weight[k] * unplaced.get(c.of[k]).value();
-        }
-        return sum;
+        return c.set.sum(value) + c.turned * turn.scale * c.set.sum(turn.by);
     }
 
     private double largestDoubt() {
@@ -215,47 +274,63 @@ public final class Gaps {
     }
 
     private Extreme.Part part(Combination c, double far) {
-        double[] evening = evening(c.of);
-        boolean takenAsTheyAre = isAlongOneAxis(c.of) && !isInHole(evening, value(c) - far);
-        double[] move = takenAsTheyAre ? new double[] {0, 0} : evening;
+        int[] of = c.set.of();
+        double[] evening = evening(c);
+        boolean takenAsTheyAre = isAlongOneAxis(of) && !isInHole(evening, value(c) - far);
+        double[] move = takenAsTheyAre ? new double[] {0, 0, 0} : evening;
         List<String> names = new ArrayList<>();
         List<Uncertain> terms = new ArrayList<>();
-        for (int index : c.of) {
+        for (int index : of) {
             names.add(gaps.get(index).name());
             terms.add(moved(index, move));
         }
-        return new Extreme.Part(names, Uncertain.combine(value(c), c.weight, terms));
+        return new Extreme.Part(names, Uncertain.combine(value(c), c.set.weight(), terms));
     }
 
     /**
-     * The move of the frame that makes those gaps equal: there their weights, which follow the slopes of the sides, do
-     * not change their sum to first order. None for three gaps that push along nearly one line: where the doubt of the
-     * slopes is as large as what tells them apart, first order says nothing, and the weights are taken as they are. So they
-     * are where all three are of two opposite sides and the move leads out of the hole.
+     * The move of the frame that makes those gaps equal, the least there is: there their weights, which follow the slopes
+     * of the sides, do not change their sum to first order. None for gaps that push along nearly one line: where the doubt
+     * of the slopes is as large as what tells them apart, first order says nothing, and the weights are taken as they are.
+     * So they are where all are of two opposite sides and the move leads out of the hole.
      */
-    private double[] evening(int[] of) {
-        int i = of[0];
-        int j = of[1];
-        double ij = valueOf(j) - valueOf(i);
-        double ax = push[i][0] - push[j][0];
-        double ay = push[i][1] - push[j][1];
-        if (of.length == 2) {
-            double square = ax * ax + ay * ay;
-            return new double[] {ij * ax / square, ij * ay / square};
-        }
-        int k = of[2];
-        double ik = valueOf(k) - valueOf(i);
-        double bx = push[i][0] - push[k][0];
-        double by = push[i][1] - push[k][1];
-        double det = ax * by - ay * bx;
+    private double[] evening(Combination c) {
+        int[] of = c.set.of();
+        double turned = c.turned * turn.scale;
+        int axes = turned == 0 ? push[0].length : 2;
+        int rows = of.length - 1;
+        double[][] apart = new double[rows][axes];
+        double[] even = new double[rows];
         double doubt = 0;
+        for (int r = 0; r < rows; r++) {
+            for (int k = 0; k < axes; k++) {
+                apart[r][k] = push[of[0]][k] - push[of[r + 1]][k];
+            }
+            even[r] = value[of[r + 1]] - value[of[0]] + turned * (turn.by[of[r + 1]] - turn.by[of[0]]);
+        }
         for (int index : of) {
             doubt = Math.max(doubt, gaps.get(index).slope().standardUncertainty());
         }
-        if (!(Math.abs(det) > FIRM * doubt)) {
-            return new double[] {0, 0};
+        double[] move = {0, 0, turned};
+        double[][] square = new double[rows][rows];
+        for (int r = 0; r < rows; r++) {
+            for (int s = 0; s < rows; s++) {
+                for (int k = 0; k < axes; k++) {
+                    square[r][s] += apart[r][k] * apart[s][k];
+                }
+            }
         }
-        return new double[] {(ij * by - ik * ay) / det, (ik * ax - ij * bx) / det};
+        Cholesky solver = new Cholesky(square, 0);
+        boolean firm = rows < axes || solver.rootOfDeterminant() > FIRM * doubt;
+        if (!solver.isDefinite() || !firm) {
+            return move;
+        }
+        solver.solveInPlace(even);
+        for (int k = 0; k < axes; k++) {
+            for (int r = 0; r < rows; r++) {
+                move[k] += apart[r][k] * even[r];
+            }
+        }
+        return move;
     }
 
     /** Whether all those gaps are of left and right, or all of head and foot. */
@@ -274,20 +349,25 @@ public final class Gaps {
      */
     private boolean isInHole(double[] move, double floor) {
         for (int i = 0; i < gaps.size(); i++) {
-            if (!(valueOf(i) + push[i][0] * move[0] + push[i][1] * move[1] >= floor)) {
+            if (!(valueOf(i) + pushed(i, move) >= floor)) {
                 return false;
             }
         }
         return true;
     }
 
+    private double pushed(int index, double[] move) {
+        double turned = turn.isFree() ? turn.by[index] * move[2] : 0;
+        return push[index][0] * move[0] + push[index][1] * move[1] + turned;
+    }
+
     private double valueOf(int index) {
-        return unplaced.get(index).value();
+        return value[index];
     }
 
     private Uncertain moved(int index, double[] move) {
         SideGap gap = gaps.get(index);
-        double value = valueOf(index) + push[index][0] * move[0] + push[index][1] * move[1];
+        double value = valueOf(index) + pushed(index, move);
         double[] partials = {1, gap.slopeOf() < 2 ? move[0] : move[1]};
         return Uncertain.combine(value, partials, unplaced.get(index), gap.slope());
     }

@@ -1,14 +1,14 @@
 package quoin.opening;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The rectangle of largest area, parallel to the head, that keeps every gap at zero or more: the most central one among
+ * The rectangle of largest area, at a given angle, that keeps every gap at zero or more: the most central one among
  * equals.
  *
- * <p>log width + log length is concave and every gap is linear in the four sides of the rectangle, so a path of interior
- * points (a logarithmic barrier, Newton steps) leads to the one optimum. Not safe for use by many threads.
+ * <p>log width + log length is concave and every gap is linear in the four sides of the rectangle (and in a small turn,
+ * where it may follow one), so a path of interior points (a logarithmic barrier, Newton steps) leads to the one optimum.
+ * Not safe for use by many threads.
  */
 final class LargestRectangle {
     private static final double LAST_BARRIER = 1e-11;
@@ -19,15 +19,19 @@ final class LargestRectangle {
 
     private static final int MOST_STEPS = 40;
 
-    private final List<SideGap> gaps;
+    private final double[] constant;
+    private final double[][] push;
     private final int n;
+    private final int m;
     private final double[] slack;
     private final double[] z;
     private double barrier = 1;
 
-    private LargestRectangle(List<SideGap> gaps, double[] start) {
-        this.gaps = gaps;
-        this.n = gaps.size();
+    private LargestRectangle(double[] constant, double[][] push, double[] start) {
+        this.constant = constant;
+        this.push = push;
+        this.n = constant.length;
+        this.m = start.length;
         this.slack = new double[n];
         this.z = start;
     }
@@ -35,17 +39,30 @@ final class LargestRectangle {
     /**
      * The optimum and how it follows the gaps.
      *
-     * @param z left x, right x, head y, foot y
+     * @param z left x, right x, head y, foot y, and the turn if there is one
      * @param follow the change of each of z for a change of each gap
+     * @param worth how much a change of each gap is worth, as a share of the area
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    record Solution(double[] z, double[][] follow) {}
+    record Solution(double[] z, double[][] follow, double[] worth) {}
 
-    /** The largest rectangle, or null where not even a small one goes in. */
-    static @Nullable Solution solve(List<SideGap> gaps, double centreX, double centreY, double reach) {
+    /**
+     * The largest rectangle, or null where not even a small one goes in.
+     *
+     * @param constant each gap where all of z is 0
+     * @param push its change for a change of each of z; four of them, or five with a turn
+     * @param centreX a place inside, along the head
+     * @param centreY a place inside, towards the foot
+     * @param reach half the size of the first square to try there
+     */
+    static @Nullable Solution solve(double[] constant, double[][] push, double centreX, double centreY, double reach) {
         for (double size = reach; size > reach * 1e-3; size /= 2) {
-            double[] start = {centreX - size, centreX + size, centreY - size, centreY + size};
-            LargestRectangle search = new LargestRectangle(gaps, start);
+            double[] start = new double[push[0].length];
+            start[0] = centreX - size;
+            start[1] = centreX + size;
+            start[2] = centreY - size;
+            start[3] = centreY + size;
+            LargestRectangle search = new LargestRectangle(constant, push, start);
             if (search.isInside(start)) {
                 return search.run();
             }
@@ -56,14 +73,17 @@ final class LargestRectangle {
     private boolean isInside(double[] at) {
         boolean inside = at[1] > at[0] && at[3] > at[2];
         for (int i = 0; i < n && inside; i++) {
-            slack[i] = gaps.get(i).value(at);
+            slack[i] = constant[i];
+            for (int k = 0; k < m; k++) {
+                slack[i] += push[i][k] * at[k];
+            }
             inside = slack[i] > 0;
         }
         return inside;
     }
 
     private Solution run() {
-        double[][] follow = new double[4][n];
+        double[][] follow = new double[m][n];
         while (barrier > LAST_BARRIER) {
             barrier /= 10;
             for (int step = 0; step < MOST_STEPS; step++) {
@@ -75,24 +95,35 @@ final class LargestRectangle {
             Cholesky h = new Cholesky(curvature(), HELD);
             follow = h.isDefinite() ? follow(h) : follow;
         }
-        return new Solution(polished(), follow);
+        double[] worth = new double[n];
+        for (int i = 0; i < n; i++) {
+            worth[i] = barrier / slack[i];
+        }
+        return new Solution(polished(), follow, worth);
     }
 
     private double[][] curvature() {
-        double[][] h = new double[4][4];
+        double[][] h = new double[m][m];
         double w = z[1] - z[0];
         double l = z[3] - z[2];
-        add(h, new double[] {-1, 1, 0, 0}, 1 / (w * w));
-        add(h, new double[] {0, 0, -1, 1}, 1 / (l * l));
+        addSize(h, 0, 1 / (w * w));
+        addSize(h, 2, 1 / (l * l));
         for (int i = 0; i < n; i++) {
-            add(h, gaps.get(i).push(), barrier / (slack[i] * slack[i]));
+            add(h, push[i], barrier / (slack[i] * slack[i]));
         }
         return h;
     }
 
-    private static void add(double[][] h, double[] a, double weight) {
-        for (int r = 0; r < 4; r++) {
-            for (int c = 0; c < 4; c++) {
+    private static void addSize(double[][] h, int k, double weight) {
+        h[k][k] += weight;
+        h[k + 1][k + 1] += weight;
+        h[k][k + 1] -= weight;
+        h[k + 1][k] -= weight;
+    }
+
+    private void add(double[][] h, double[] a, double weight) {
+        for (int r = 0; r < m; r++) {
+            for (int c = 0; c < m; c++) {
                 h[r][c] += weight * a[r] * a[c];
             }
         }
@@ -103,11 +134,14 @@ final class LargestRectangle {
         isInside(z);
         double w = z[1] - z[0];
         double l = z[3] - z[2];
-        double[] step = {-1 / w, 1 / w, -1 / l, 1 / l};
+        double[] step = new double[m];
+        step[0] = -1 / w;
+        step[1] = 1 / w;
+        step[2] = -1 / l;
+        step[3] = 1 / l;
         for (int i = 0; i < n; i++) {
-            double[] push = gaps.get(i).push();
-            for (int k = 0; k < 4; k++) {
-                step[k] += barrier * push[k] / slack[i];
+            for (int k = 0; k < m; k++) {
+                step[k] += barrier * push[i][k] / slack[i];
             }
         }
         Cholesky h = new Cholesky(curvature(), 0);
@@ -117,11 +151,11 @@ final class LargestRectangle {
         double[] gradient = step.clone();
         h.solveInPlace(step);
         double decrement = 0;
-        for (int k = 0; k < 4; k++) {
+        for (int k = 0; k < m; k++) {
             decrement += gradient[k] * step[k];
         }
         double length = Math.min(1, 0.95 * reach(step, w, l));
-        for (int k = 0; k < 4; k++) {
+        for (int k = 0; k < m; k++) {
             z[k] += length * step[k];
         }
         return decrement > ENOUGH * barrier;
@@ -135,8 +169,10 @@ final class LargestRectangle {
         reach = narrows > 0 ? Math.min(reach, w / narrows) : reach;
         reach = shortens > 0 ? Math.min(reach, l / shortens) : reach;
         for (int i = 0; i < n; i++) {
-            double[] push = gaps.get(i).push();
-            double closes = -(push[0] * step[0] + push[1] * step[1] + push[2] * step[2] + push[3] * step[3]);
+            double closes = 0;
+            for (int k = 0; k < m; k++) {
+                closes -= push[i][k] * step[k];
+            }
             reach = closes > 0 ? Math.min(reach, slack[i] / closes) : reach;
         }
         return reach;
@@ -144,15 +180,15 @@ final class LargestRectangle {
 
     /** The change of the optimum for a change of each gap. */
     private double[][] follow(Cholesky h) {
-        double[][] follow = new double[4][n];
+        double[][] follow = new double[m][n];
         for (int i = 0; i < n; i++) {
-            double[] column = gaps.get(i).push().clone();
+            double[] column = push[i].clone();
             double weight = -barrier / (slack[i] * slack[i]);
-            for (int k = 0; k < 4; k++) {
+            for (int k = 0; k < m; k++) {
                 column[k] *= weight;
             }
             h.solveInPlace(column);
-            for (int k = 0; k < 4; k++) {
+            for (int k = 0; k < m; k++) {
                 follow[k][i] = column[k];
             }
         }
@@ -161,13 +197,13 @@ final class LargestRectangle {
 
     /** Puts the rectangle exactly on the gaps that hold it, where these are enough to do so. */
     private double[] polished() {
-        double[][] normal = new double[4][4];
-        double[] right = new double[4];
+        double[][] normal = new double[m][m];
+        double[] right = new double[m];
         for (int i = 0; i < n; i++) {
             if (slack[i] < 1e-5) {
-                add(normal, gaps.get(i).push(), 1);
-                for (int k = 0; k < 4; k++) {
-                    right[k] -= gaps.get(i).push()[k] * slack[i];
+                add(normal, push[i], 1);
+                for (int k = 0; k < m; k++) {
+                    right[k] -= push[i][k] * slack[i];
                 }
             }
         }
@@ -176,8 +212,8 @@ final class LargestRectangle {
             return z;
         }
         solver.solveInPlace(right);
-        double[] moved = new double[4];
-        for (int k = 0; k < 4; k++) {
+        double[] moved = new double[m];
+        for (int k = 0; k < m; k++) {
             moved[k] = z[k] + right[k];
         }
         return moved;

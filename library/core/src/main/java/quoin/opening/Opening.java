@@ -130,15 +130,20 @@ public final class Opening {
         return all;
     }
 
-    /** All gaps of every plane, on one list of influences. */
-    List<SideGap> gaps() {
+    /** All gaps of every plane round a frame that is held so and turned by that angle, on one list of influences. */
+    List<SideGap> gaps(Contacts contacts, Held held, double angle) {
         Influences basis = front().influences();
         for (Outline outline : outlines()) {
             basis = basis.union(outline.influences());
         }
-        List<SideGap> gaps = new ArrayList<>(SideGap.of(front().onto(basis), Plane.FRONT));
+        Outline ahead = front().onto(basis);
+        boolean follows = !held.isFree() && held.side() != Side.HEAD;
+        Uncertain by = follows ? Fit.angle(ahead, held.side()) : Uncertain.exact(angle);
+        List<SideGap> gaps =
+                new ArrayList<>(SideGap.of(ahead.turned(by, contacts.pivotX(), contacts.pivotY()), Plane.FRONT));
         if (back != null) {
-            gaps.addAll(SideGap.of(back.outline().onto(basis), Plane.BACK));
+            Outline behind = back.outline().onto(basis);
+            gaps.addAll(SideGap.of(behind.turned(by, contacts.pivotX(), contacts.pivotY()), Plane.BACK));
         }
         return gaps;
     }

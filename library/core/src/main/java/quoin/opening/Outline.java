@@ -180,6 +180,31 @@ final class Outline {
         return new Uncertain[] {b.x().minus(a.x()), b.y().minus(a.y())};
     }
 
+    /** The outline as a frame sees it that is turned by an angle: about a fixed point, which is its origin, the other way. */
+    Outline turned(Uncertain angle, double pivotX, double pivotY) {
+        double c = StrictMath.cos(angle.value());
+        double s = StrictMath.sin(angle.value());
+        Map<Side, List<Vertex>> turned = new EnumMap<>(Side.class);
+        sides.forEach((side, chain) -> turned.put(
+                side,
+                chain.stream()
+                        .map(v -> turned(v, angle, new double[] {c, s}, pivotX, pivotY))
+                        .toList()));
+        return new Outline(turned);
+    }
+
+    private static Vertex turned(Vertex v, Uncertain angle, double[] cs, double pivotX, double pivotY) {
+        double dx = v.x().value() - pivotX;
+        double dy = v.y().value() - pivotY;
+        double x = cs[0] * dx + cs[1] * dy;
+        double y = cs[0] * dy - cs[1] * dx;
+        return new Vertex(
+                v.along(),
+                v.at(),
+                Uncertain.combine(x, new double[] {cs[0], cs[1], y}, v.x(), v.y(), angle),
+                Uncertain.combine(y, new double[] {-cs[1], cs[0], -x}, v.x(), v.y(), angle));
+    }
+
     Outline onto(Influences basis) {
         Map<Side, List<Vertex>> wide = new EnumMap<>(Side.class);
         sides.forEach((side, chain) -> {

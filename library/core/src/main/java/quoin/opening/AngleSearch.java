@@ -1,0 +1,127 @@
+package quoin.opening;
+
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The best angle of a range: a search in one dimension that splits the range at its break points and gives up a piece only
+ * when it cannot hold anything better.
+ *
+ * <p>What holds the frame at one angle bounds what can be had at any other: the aim lies below a curve through each point
+ * found, whose slope there is known and which bends by no more than a known amount. Where two such curves cross is the
+ * highest that a piece can hold, and there it is split. Not safe for use by many threads.
+ *
+ * @param <P> what is found at an angle
+ */
+final class AngleSearch<P extends AngleSearch.Peak> {
+    private static final double NARROWEST = 1e-11;
+    private static final double COARSE = Math.PI / 180;
+    private static final int MOST = 2000;
+
+    /** What can be had at an angle. */
+    interface Peak {
+        double angle();
+
+        double value();
+
+        /** The change of the value for a turn, per rad. */
+        double slope();
+
+        /** Whether the same gaps hold the frame. */
+        boolean isHeldAs(Peak other);
+    }
+
+    /** Finds what can be had at an angle; null where nothing. */
+    interface Aim<P extends Peak> {
+        @Nullable
+        P at(double angle);
+    }
+
+    private record Piece<P>(P from, P to) {}
+
+    private final Aim<P> aim;
+    private final double bend;
+    private final double close;
+    private final Deque<Piece<P>> pieces = new ArrayDeque<>();
+    private @Nullable P best;
+    private int count;
+
+    private AngleSearch(Aim<P> aim, double bend, double close) {
+        this.aim = aim;
+        this.bend = bend;
+        this.close = close;
+    }
+
+    /**
+     * The best there is.
+     *
+     * @param within how far from 0, either way, in rad
+     * @param breaks angles where the aim has an edge
+     * @param bend how much the slope of one curve changes at most, per rad
+     * @param close how much better the true best may be
+     */
+    static <P extends Peak> @Nullable P best(double within, double[] breaks, double bend, double close, Aim<P> aim) {
+        return new AngleSearch<>(aim, bend, close).run(within, breaks);
+    }
+
+    private @Nullable P run(double within, double[] breaks) {
+        TreeSet<Double> angles = new TreeSet<>();
+        int half = (int) Math.ceil(within / COARSE);
+        for (int i = -half; i <= half; i++) {
+            angles.add(within * i / half + 0.0);
+        }
+        Arrays.stream(breaks).forEach(angles::add);
+        P last = null;
+        for (double angle : angles) {
+            P next = look(angle);
+            if (last != null && next != null) {
+                pieces.add(new Piece<>(last, next));
+            }
+            last = next;
+        }
+        while (!pieces.isEmpty() && count < MOST) {
+            split(pieces.removeLast());
+        }
+        return best;
+    }
+
+    private @Nullable P look(double angle) {
+        count++;
+        P found = aim.at(angle);
+        if (found != null && (best == null || found.value() > best.value())) {
+            best = found;
+        }
+        return found;
+    }
+
+    private void split(Piece<P> piece) {
+        P a = piece.from;
+        P b = piece.to;
+        double wide = b.angle() - a.angle();
+        if (wide < NARROWEST || best == null) {
+            return;
+        }
+        boolean same = a.isHeldAs(b);
+        if (same && !(a.slope() > 0 && b.slope() < 0)) {
+            return;
+        }
+        double middle = a.angle() + wide / 2;
+        double steeper = a.slope() - b.slope() + bend * wide;
+        double fall = b.value() - a.value() - b.slope() * wide + bend * wide * wide / 2;
+        double step = steeper > 0 ? Math.min(Math.max(fall / steeper, 0), wide) : wide / 2;
+        double highest = a.value() + a.slope() * step + bend * step * step / 2;
+        if (!(highest > best.value() + close)) {
+            return;
+        }
+        double at = same ? a.angle() + wide * a.slope() / (a.slope() - b.slope()) : a.angle() + step;
+        boolean inside = at > a.angle() + NARROWEST && at < b.angle() - NARROWEST;
+        P next = look(inside ? at : middle);
+        if (next != null) {
+            pieces.add(new Piece<>(a, next));
+            pieces.add(new Piece<>(next, b));
+        }
+    }
+}

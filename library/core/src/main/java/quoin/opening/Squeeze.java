@@ -1,0 +1,249 @@
+package quoin.opening;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How far a frame can grow, or how large its least gap can be made, at a fixed angle: a linear programme in the frame's
+ * place and one number, solved by looking at all gaps that can hold it.
+ *
+ * <p>Two or three gaps hold a frame when weighted sums of their pushes cancel: moving the frame cannot widen all of them.
+ * The least that any of these sums allows is what can be had (duality). Not safe for use by many threads.
+ */
+final class Squeeze {
+    /** Two pushes are one direction below this. */
+    private static final double PARALLEL = 1e-12;
+
+    /** In mm; sums this close are alike. */
+    private static final double ALIKE = 1e-10;
+
+    /** In mm; a place keeps all gaps open that are open by more than minus this. */
+    private static final double KEPT = 1e-8;
+
+    private final Contacts contacts;
+    private final double[] start;
+    private final double[] grow;
+    private final boolean clearance;
+    private final int n;
+    private final double[] gap;
+    private final double[] loss;
+    private final double[] px;
+    private final double[] py;
+
+    private Squeeze(Contacts contacts, double[] start, double[] grow, boolean clearance) {
+        this.contacts = contacts;
+        this.start = start;
+        this.grow = grow;
+        this.clearance = clearance;
+        this.n = contacts.size();
+        this.gap = new double[n];
+        this.loss = new double[n];
+        this.px = new double[n];
+        this.py = new double[n];
+    }
+
+    /** The largest least gap round a frame of that size. */
+    static Squeeze clearance(Contacts contacts, double width, double length) {
+        return new Squeeze(contacts, frame(width, length), frame(0, 0), true);
+    }
+
+    /** How often a frame of some size can be made larger by some amounts. */
+    static Squeeze growth(Contacts contacts, double width, double length, double wider, double longer) {
+        return new Squeeze(contacts, frame(width, length), frame(wider, longer), false);
+    }
+
+    private static double[] frame(double width, double length) {
+        return new double[] {-width / 2, width / 2, -length / 2, length / 2};
+    }
+
+    /**
+     * What can be had at one angle.
+     *
+     * @param angle the angle in rad
+     * @param value the least gap in mm, or how often the frame can grow
+     * @param slope the change of the value for a turn, per rad
+     * @param of the gaps that hold the frame
+     * @param weight their weights
+     * @param x where the middle of the frame is, in its own axes from the middle of the opening
+     * @param y the same, towards its foot
+     */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
+    record Tight(double angle, double value, double slope, int[] of, double[] weight, double x, double y)
+            implements AngleSearch.Peak {
+        @Override
+        public boolean isHeldAs(AngleSearch.Peak other) {
+            return other instanceof Tight tight && java.util.Arrays.equals(of, tight.of);
+        }
+    }
+
+    /** What can be had at that angle, or null where nothing goes in however small. */
+    @Nullable
+    Tight at(double angle) {
+        if (!contacts.turnTo(angle)) {
+            return null;
+        }
+        for (int i = 0; i < n; i++) {
+            gap[i] = contacts.gap(i, start);
+            loss[i] = clearance ? 1 : -grown(i);
+            px[i] = contacts.pushX(i);
+            py[i] = contacts.pushY(i);
+        }
+        List<Hold> holds = holds();
+        double least = Double.POSITIVE_INFINITY;
+        for (Hold hold : holds) {
+            least = Math.min(least, hold.value);
+        }
+        if (!Double.isFinite(least)) {
+            return null;
+        }
+        return tight(holds, least);
+    }
+
+    private double grown(int i) {
+        double grown = 0;
+        for (int k = 0; k < 4; k++) {
+            grown += contacts.push(i, k) * grow[k];
+        }
+        return grown;
+    }
+
+    /** Gaps whose pushes cancel, with weights, and what they allow. */
+    private record Hold(int i, int j, int k, double wi, double wj, double wk, double value) {}
+
+    private List<Hold> holds() {
+        List<Hold> holds = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 1; j < n; j++) {
+                double ij = cross(i, j);
+                if (Math.abs(ij) < PARALLEL) {
+                    if (px[i] * px[j] + py[i] * py[j] < 0) {
+                        double a = Math.abs(px[j]) + Math.abs(py[j]);
+                        double b = Math.abs(px[i]) + Math.abs(py[i]);
+                        add(holds, i, j, -1, a / (a + b), b / (a + b), 0);
+                    }
+                    continue;
+                }
+                for (int k = j + 1; k < n; k++) {
+                    double jk = cross(j, k);
+                    double ki = cross(k, i);
+                    boolean positive = ij > 0 && jk > PARALLEL && ki > PARALLEL;
+                    boolean negative = ij < 0 && jk < -PARALLEL && ki < -PARALLEL;
+                    if (positive || negative) {
+                        double sum = ij + jk + ki;
+                        add(holds, i, j, k, jk / sum, ki / sum, ij / sum);
+                    }
+                }
+            }
+        }
+        return holds;
+    }
+
+    private double cross(int i, int j) {
+        return px[i] * py[j] - py[i] * px[j];
+    }
+
+    private void add(List<Hold> holds, int i, int j, int k, double wi, double wj, double wk) {
+        double sum = wi * gap[i] + wj * gap[j] + (k < 0 ? 0 : wk * gap[k]);
+        double lost = wi * loss[i] + wj * loss[j] + (k < 0 ? 0 : wk * loss[k]);
+        if (lost > PARALLEL) {
+            holds.add(new Hold(i, j, k, wi / lost, wj / lost, wk / lost, sum / lost));
+        } else if (sum < -KEPT) {
+            holds.add(new Hold(i, j, k, wi, wj, wk, Double.NEGATIVE_INFINITY));
+        }
+    }
+
+    /** The first hold among the least whose place keeps all other gaps open. */
+    private Tight tight(List<Hold> holds, double least) {
+        double alike = ALIKE * (1 + Math.abs(least));
+        Tight best = null;
+        double mostOpen = Double.NEGATIVE_INFINITY;
+        for (Hold hold : holds) {
+            if (hold.value <= least + alike) {
+                double[] place = place(hold, least);
+                double open = open(place, least);
+                if (best == null || open > mostOpen) {
+                    best = tight(hold, least, place);
+                    mostOpen = open;
+                }
+                if (open > -KEPT * (1 + Math.abs(least))) {
+                    break;
+                }
+            }
+        }
+        return java.util.Objects.requireNonNull(best, "best");
+    }
+
+    private Tight tight(Hold hold, double least, double[] place) {
+        double grown = clearance ? 0 : least;
+        double[] z = start.clone();
+        for (int k = 0; k < 4; k++) {
+            z[k] += grown * grow[k] + place[k < 2 ? 0 : 1];
+        }
+        double slope = hold.wi * contacts.turn(hold.i, z) + hold.wj * contacts.turn(hold.j, z);
+        slope += hold.k < 0 ? 0 : hold.wk * contacts.turn(hold.k, z);
+        int[] of = hold.k < 0 ? new int[] {hold.i, hold.j} : new int[] {hold.i, hold.j, hold.k};
+        double[] weight = hold.k < 0 ? new double[] {hold.wi, hold.wj} : new double[] {hold.wi, hold.wj, hold.wk};
+        return new Tight(contacts.angle(), least, slope, of, weight, place[0], place[1]);
+    }
+
+    private double rest(int i, double value) {
+        return gap[i] - loss[i] * value;
+    }
+
+    private double open(double[] place, double value) {
+        double open = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < n; i++) {
+            open = Math.min(open, rest(i, value) + px[i] * place[0] + py[i] * place[1]);
+        }
+        return open;
+    }
+
+    /** Where the holding gaps are all at their least; where two hold, as far from all others as can be. */
+    private double[] place(Hold hold, double value) {
+        if (hold.k < 0) {
+            int i = hold.i;
+            double square = px[i] * px[i] + py[i] * py[i];
+            double x = -rest(i, value) * px[i] / square;
+            double y = -rest(i, value) * py[i] / square;
+            double along = along(hold, x, y, -py[i], px[i], value);
+            return new double[] {x - along * py[i], y + along * px[i]};
+        }
+        int a = hold.i;
+        int b = hold.j;
+        if (Math.abs(cross(a, hold.k)) > Math.abs(cross(a, b))) {
+            b = hold.k;
+        }
+        if (Math.abs(cross(hold.j, hold.k)) > Math.abs(cross(a, b))) {
+            a = hold.j;
+            b = hold.k;
+        }
+        double det = cross(a, b);
+        double ra = rest(a, value);
+        double rb = rest(b, value);
+        return new double[] {(rb * py[a] - ra * py[b]) / det, (ra * px[b] - rb * px[a]) / det};
+    }
+
+    /** How far to go along a direction so that the least of the gaps that do not hold is largest. */
+    private double along(Hold hold, double x, double y, double dx, double dy, double value) {
+        double best = 0;
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                double up = px[i] * dx + py[i] * dy;
+                double down = px[j] * dx + py[j] * dy;
+                if (i != hold.i && i != hold.j && j != hold.i && j != hold.j && up > 0.1 && down < -0.1) {
+                    double hi = rest(i, value) + px[i] * x + py[i] * y;
+                    double hj = rest(j, value) + px[j] * x + py[j] * y;
+                    double at = (hj - hi) / (up - down);
+                    double height = -(hi + up * at);
+                    if (height > highest) {
+                        highest = height;
+                        best = at;
+                    }
+                }
+            }
+        }
+        return best;
+    }
+}
