@@ -28,6 +28,7 @@ import quoin.opening.AdjustedReading;
 import quoin.opening.Adjustment;
 import quoin.opening.Corner;
 import quoin.opening.Gaps;
+import quoin.opening.Held;
 import quoin.opening.Opening;
 import quoin.opening.OpeningFigures;
 import quoin.opening.Plane;
@@ -37,7 +38,6 @@ import quoin.opening.Survey;
 import quoin.opening.Suspect;
 import quoin.parts.Drive;
 import quoin.parts.Parts;
-import quoin.rulebook.FrameRule;
 import quoin.rulebook.Lint;
 import quoin.rulebook.Rulebook;
 import quoin.rulebook.Size;
@@ -50,6 +50,9 @@ import quoin.rulebook.Sizing;
  * <p>The same job, rulebook and parts give the same assessment. Immutable and safe for use by many threads.
  */
 public final class Assessment {
+    /** Figures of a frame that may turn: worked out only where a bound asks for one. */
+    private static final String TURNED = "gap.turned.";
+
     private final Job job;
     private final Rulebook rulebook;
     private final Parts parts;
@@ -119,7 +122,7 @@ public final class Assessment {
             this.suspects = opening.adjustment()
                     .suspects(facts.cannot().stream().map(cannot -> cannot.of()).toList());
             Side roller = Side.find(job.choose().rollerAt()).orElse(Side.HEAD);
-            this.survey0 = OpeningFigures.survey(opening, roller);
+            this.survey0 = OpeningFigures.survey(opening, roller, held());
             this.sizes =
                     Sizing.decide(rulebook, catalogue, this::known, job.choose().parts(), job.ordered());
             this.gaps = orderFigures();
@@ -135,7 +138,6 @@ public final class Assessment {
             findings.addAll(SiteChecks.findings(job.site(), siteAsks()));
             findings.addAll(Rooms.findings(job, rulebook));
             grade().ifPresent(findings::add);
-            hold().ifPresent(findings::add);
             this.survey = new SurveyState(missing, check.next(missing, suspects, findings));
             this.probability = joint(bounds.constraints());
         }
@@ -171,8 +173,11 @@ public final class Assessment {
             Uncertain w = width.get().asUncertain();
             Uncertain l = length.get().asUncertain();
             order.put("frame.area", FrameFigures.area(w, l));
-            Optional<Gaps> round = Gaps.of(opening, w, l);
+            Optional<Gaps> round = Gaps.of(opening, held(), w, l);
             round.ifPresent(g -> order.putAll(OpeningFigures.order(g)));
+            if (rulebook.bounds().stream().anyMatch(bound -> bound.figure().startsWith(TURNED))) {
+                Gaps.of(opening, Held.FREELY, w, l).ifPresent(g -> order.putAll(OpeningFigures.turned(g)));
+            }
             return round;
         }
 
@@ -251,13 +256,10 @@ public final class Assessment {
                     : Optional.empty();
         }
 
-        /** The library holds a frame to the head; another side is not computed yet. */
-        private Optional<Finding> hold() {
-            FrameRule.Hold hold = rulebook.frame().hold();
-            return hold == FrameRule.Hold.HEAD
-                    ? Optional.empty()
-                    : Optional.of(Finding.undecided("frame", Reason.NOT_VERIFIED)
-                            .plusStep(Step.of("hold-not-built", Args.of("side", hold.text()))));
+        /** The side the frame is held to. */
+        private Held held() {
+            String hold = rulebook.frame().hold().text();
+            return Side.find(hold).map(Held::to).orElse(Held.TO_HEAD);
         }
 
         private OptionalDouble joint(List<Constraint> constraints) {
@@ -324,7 +326,7 @@ public final class Assessment {
             corners.put(corner, new Shape.Point(at.get(0).value(), at.get(1).value()));
         }
         return Optional.of(new Shape(
-                corners, gaps.map(g -> new Shape.Placed(new Shape.Point(g.placedX(), g.placedY()), 0))));
+                corners, gaps.map(g -> new Shape.Placed(new Shape.Point(g.placedX(), g.placedY()), g.turnedRad()))));
     }
 
     /** {@return whether the readings can be right together} */

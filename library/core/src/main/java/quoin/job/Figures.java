@@ -19,10 +19,6 @@ public final class Figures {
 
     /** Figures that are named from the start and that no room computes yet. */
     public static final Catalogue PLANNED = Catalogue.of(List.of(
-            planned("fit.turned.width", Dimension.LENGTH, "width of the largest rectangle, turned freely"),
-            planned("fit.turned.length", Dimension.LENGTH, "length of the largest rectangle, turned freely"),
-            planned("gap.turned.least", Dimension.LENGTH, "largest least gap of any placement, turned freely"),
-            planned("gap.turned.greatest", Dimension.LENGTH, "widest gap of that placement"),
             planned("frame.mass", Dimension.MASS, "mass of frame, head box, bar and fabric"),
             planned("wayin.longest", Dimension.LENGTH, "longest box that goes in past the lips"),
             planned("heat.gap.least", Dimension.LENGTH, "least gap over the temperatures of service"),
@@ -39,8 +35,7 @@ public final class Figures {
             OpeningFigures.CATALOGUE.union(FrameFigures.CATALOGUE).union(PLANNED);
 
     private static Figure planned(String id, Dimension dimension, String formula) {
-        boolean survey = id.startsWith("fit.");
-        return survey ? Figure.survey(id, dimension, formula, LATER) : Figure.order(id, dimension, formula, LATER);
+        return Figure.order(id, dimension, formula, LATER);
     }
 
     /**

@@ -70,9 +70,10 @@ final class Contacts {
         Outline front = outlines.get(0);
         double[] x = new double[4];
         double[] y = new double[4];
-        for (Corner corner : Corner.values()) {
-            x[corner.ordinal()] = front.corner(corner).x().value();
-            y[corner.ordinal()] = front.corner(corner).y().value();
+        Corner[] corners = Corner.values();
+        for (int i = 0; i < 4; i++) {
+            x[i] = front.corner(corners[i]).x().value();
+            y[i] = front.corner(corners[i]).y().value();
         }
         double middleX = Arrays.stream(x).sum() / 4;
         double middleY = Arrays.stream(y).sum() / 4;

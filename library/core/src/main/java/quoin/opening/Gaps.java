@@ -37,17 +37,17 @@ public final class Gaps {
     /**
      * How the frame is turned, and how it may be.
      *
+     * @param held how it lies
      * @param rad the angle
-     * @param before how far it may turn back, 0 where it may not
-     * @param after how far it may turn on, 0 where it may not
      * @param scale what makes a turn a length, in mm
      * @param by the change of each gap for a turn, over the scale
      * @param at where the frame's head-left corner lies in the opening
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
-    private record Turn(double rad, double before, double after, double scale, double[] by, double[] at) {
-        boolean isFree() {
-            return before > 0 && after > 0;
+    private record Turn(Held held, double rad, double scale, double[] by, double[] at) {
+        /** How far it may still turn, on or (below 0) back. */
+        double left(boolean on) {
+            return (on ? held.withinRad() : -held.withinRad()) - rad;
         }
     }
 
@@ -63,7 +63,7 @@ public final class Gaps {
             double[] own = gaps.get(i).push();
             double x = own[0] + own[1];
             double y = own[2] + own[3];
-            push[i] = turn.isFree() ? new double[] {x, y, turn.by[i]} : new double[] {x, y};
+            push[i] = turn.held.isFree() ? new double[] {x, y, turn.by[i]} : new double[] {x, y};
         }
         this.placed = placed();
     }
@@ -121,9 +121,7 @@ public final class Gaps {
         for (int i = 0; i < by.length; i++) {
             by[i] = contacts.turn(i, z) / contacts.reach();
         }
-        double before = held.isFree() ? held.withinRad() + angle : 0;
-        double after = held.isFree() ? held.withinRad() - angle : 0;
-        Turn turn = new Turn(angle, before, after, contacts.reach(), by, contacts.inOpening(place[0], place[1]));
+        Turn turn = new Turn(held, angle, contacts.reach(), by, contacts.inOpening(place[0], place[1]));
         return new Gaps(gaps, values, turn);
     }
 
@@ -242,20 +240,23 @@ public final class Gaps {
         return new Tightest(part(found, far).value(), found.set.sum(loss));
     }
 
-    /** Gaps with their weights, and how far the frame turns on (or back) to the end of its range where that widens them. */
-    private record Combination(Cancelling.Set set, double turned) {}
+    /**
+     * Gaps with their weights, along how many axes they can be made equal (the third is a turn), and how far the frame
+     * turns on (or back) to the end of its range where that widens them.
+     */
+    private record Combination(Cancelling.Set set, int axes, double turned) {}
 
     private List<Combination> combinations(double far) {
         List<Combination> all = new ArrayList<>();
-        if (!turn.isFree()) {
-            Cancelling.inPlace(push).forEach(set -> all.add(new Combination(set, 0)));
+        if (!turn.held.isFree()) {
+            Cancelling.inPlace(push).forEach(set -> all.add(new Combination(set, 2, 0)));
             return all;
         }
-        Cancelling.turning(push, value, far).forEach(set -> all.add(new Combination(set, 0)));
+        Cancelling.turning(push, value, far).forEach(set -> all.add(new Combination(set, 3, 0)));
         for (Cancelling.Set set : Cancelling.inPlace(push)) {
             double gain = set.sum(turn.by) * turn.scale;
             if (Math.abs(gain) > NO_TURN) {
-                all.add(new Combination(set, gain > 0 ? turn.after : -turn.before));
+                all.add(new Combination(set, 2, turn.left(gain > 0)));
             }
         }
         return all;
@@ -296,41 +297,69 @@ public final class Gaps {
     private double[] evening(Combination c) {
         int[] of = c.set.of();
         double turned = c.turned * turn.scale;
-        int axes = turned == 0 ? push[0].length : 2;
-        int rows = of.length - 1;
-        double[][] apart = new double[rows][axes];
-        double[] even = new double[rows];
+        double[] even = new double[of.length - 1];
         double doubt = 0;
-        for (int r = 0; r < rows; r++) {
-            for (int k = 0; k < axes; k++) {
-                apart[r][k] = push[of[0]][k] - push[of[r + 1]][k];
-            }
+        for (int r = 0; r < even.length; r++) {
             even[r] = value[of[r + 1]] - value[of[0]] + turned * (turn.by[of[r + 1]] - turn.by[of[0]]);
         }
         for (int index : of) {
             doubt = Math.max(doubt, gaps.get(index).slope().standardUncertainty());
         }
         double[] move = {0, 0, turned};
+        boolean firm = even.length < c.axes || volume(of, c.axes) > FIRM * doubt;
+        if (firm) {
+            double[] solved = solved(of, c.axes, even);
+            for (int k = 0; k < c.axes; k++) {
+                move[k] += solved[k];
+            }
+        }
+        return move;
+    }
+
+    /** What tells the pushes of those gaps apart. */
+    private double volume(int[] of, int axes) {
+        return new Cholesky(square(apart(of, axes)), 0).rootOfDeterminant();
+    }
+
+    /** The least move along some axes that widens the first of those gaps by so much more than each of the others. */
+    private double[] solved(int[] of, int axes, double[] more) {
+        double[][] apart = apart(of, axes);
+        Cholesky solver = new Cholesky(square(apart), 0);
+        double[] move = new double[axes];
+        if (!solver.isDefinite()) {
+            return move;
+        }
+        double[] share = more.clone();
+        solver.solveInPlace(share);
+        for (int k = 0; k < axes; k++) {
+            for (int r = 0; r < share.length; r++) {
+                move[k] += apart[r][k] * share[r];
+            }
+        }
+        return move;
+    }
+
+    private double[][] apart(int[] of, int axes) {
+        double[][] apart = new double[of.length - 1][axes];
+        for (int r = 0; r < apart.length; r++) {
+            for (int k = 0; k < axes; k++) {
+                apart[r][k] = push[of[0]][k] - push[of[r + 1]][k];
+            }
+        }
+        return apart;
+    }
+
+    private static double[][] square(double[][] apart) {
+        int rows = apart.length;
         double[][] square = new double[rows][rows];
         for (int r = 0; r < rows; r++) {
             for (int s = 0; s < rows; s++) {
-                for (int k = 0; k < axes; k++) {
+                for (int k = 0; k < apart[r].length; k++) {
                     square[r][s] += apart[r][k] * apart[s][k];
                 }
             }
         }
-        Cholesky solver = new Cholesky(square, 0);
-        boolean firm = rows < axes || solver.rootOfDeterminant() > FIRM * doubt;
-        if (!solver.isDefinite() || !firm) {
-            return move;
-        }
-        solver.solveInPlace(even);
-        for (int k = 0; k < axes; k++) {
-            for (int r = 0; r < rows; r++) {
-                move[k] += apart[r][k] * even[r];
-            }
-        }
-        return move;
+        return square;
     }
 
     /** Whether all those gaps are of left and right, or all of head and foot. */
@@ -357,7 +386,7 @@ public final class Gaps {
     }
 
     private double pushed(int index, double[] move) {
-        double turned = turn.isFree() ? turn.by[index] * move[2] : 0;
+        double turned = turn.held.isFree() ? turn.by[index] * move[2] : 0;
         return push[index][0] * move[0] + push[index][1] * move[1] + turned;
     }
 
@@ -424,8 +453,42 @@ public final class Gaps {
         return true;
     }
 
+    /** The gaps as they are once a frame that may turn has followed the opening with its angle. */
+    private List<Uncertain> turnedAlong() {
+        if (!turn.held.isFree()) {
+            return unplaced;
+        }
+        Combination best = null;
+        for (Combination c : combinations(0)) {
+            best = best == null || value(c) < value(best) ? c : best;
+        }
+        if (best == null || best.axes < 3 || best.set.of().length < 4) {
+            return unplaced;
+        }
+        int[] of = best.set.of();
+        double[] follow = new double[4];
+        double[] even = new double[3];
+        for (int k = 1; k < 4; k++) {
+            even[k - 1] = 1;
+            follow[k] = solved(of, 3, even)[2];
+            follow[0] -= follow[k];
+            even[k - 1] = 0;
+        }
+        List<Uncertain> terms = new ArrayList<>();
+        for (int index : of) {
+            terms.add(unplaced.get(index));
+        }
+        Uncertain along = Uncertain.combine(0, follow, terms);
+        List<Uncertain> turned = new ArrayList<>();
+        for (int i = 0; i < gaps.size(); i++) {
+            turned.add(Uncertain.combine(value[i], new double[] {1, turn.by[i]}, unplaced.get(i), along));
+        }
+        return turned;
+    }
+
     /** The gaps of the balanced frame; its place follows the opening, so that two gaps stay equal each way. */
     private List<Uncertain> placed() {
+        List<Uncertain> unplaced = turnedAlong();
         int left = leastOf(Side.LEFT);
         int right = leastOf(Side.RIGHT);
         int head = leastOf(Side.HEAD);

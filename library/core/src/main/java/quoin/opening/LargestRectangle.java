@@ -41,10 +41,9 @@ final class LargestRectangle {
      *
      * @param z left x, right x, head y, foot y, and the turn if there is one
      * @param follow the change of each of z for a change of each gap
-     * @param worth how much a change of each gap is worth, as a share of the area
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    record Solution(double[] z, double[][] follow, double[] worth) {}
+    record Solution(double[] z, double[][] follow) {}
 
     /**
      * The largest rectangle, or null where not even a small one goes in.
@@ -95,11 +94,7 @@ final class LargestRectangle {
             Cholesky h = new Cholesky(curvature(), HELD);
             follow = h.isDefinite() ? follow(h) : follow;
         }
-        double[] worth = new double[n];
-        for (int i = 0; i < n; i++) {
-            worth[i] = barrier / slack[i];
-        }
-        return new Solution(polished(), follow, worth);
+        return new Solution(polished(), follow);
     }
 
     private double[][] curvature() {

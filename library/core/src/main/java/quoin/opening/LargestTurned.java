@@ -7,7 +7,7 @@ import quoin.measure.Uncertain;
 /** The search for the rectangle of largest area over place, size and angle. Not safe for use by many threads. */
 final class LargestTurned {
     /** In mm: how much larger the side of the square of the true largest area may be. */
-    private static final double CLOSE = 1e-6;
+    private static final double CLOSE = 1e-9;
 
     /** In rad: nearer to the end of the range than this it cannot follow the readings beyond. */
     private static final double AT_END = 1e-9;
@@ -22,35 +22,19 @@ final class LargestTurned {
         this.contacts = Contacts.of(opening.outlines());
     }
 
-    /**
-     * The largest at one angle.
-     *
-     * @param angle the angle in rad
-     * @param value the side of a square of that area in mm
-     * @param slope the change of the value for a turn, per rad
-     * @param solution the rectangle
-     */
-    private record Area(double angle, double value, double slope, LargestRectangle.Solution solution)
-            implements AngleSearch.Peak {
-        @Override
-        public boolean isHeldAs(AngleSearch.Peak other) {
-            return false;
-        }
-    }
-
     Fit.@Nullable Rectangle rectangle() {
-        double within = held.withinRad();
-        Area best = held.isFree()
-                ? AngleSearch.best(within, contacts.parallels(within), Fit.BEND * contacts.reach(), CLOSE, this::area)
-                : area(Fit.angle(opening.front(), held.side()).value());
+        double angle = angle();
+        if (!contacts.turnTo(angle)) {
+            return null;
+        }
+        LargestRectangle.Solution best = solve();
         if (best == null) {
             return null;
         }
-        double[] z = best.solution.z();
-        contacts.turnTo(best.angle);
+        double[] z = best.z();
         double[] corner = contacts.inOpening(z[0], z[2]);
-        List<SideGap> gaps = opening.gaps(contacts, held, best.angle);
-        double[][] follow = follow(best);
+        List<SideGap> gaps = opening.gaps(contacts, held, angle);
+        double[][] follow = follow(best, angle);
         Uncertain[] moved = new Uncertain[gaps.size()];
         for (int i = 0; i < moved.length; i++) {
             moved[i] = gaps.get(i).at(z);
@@ -60,13 +44,22 @@ final class LargestTurned {
                 side(z[3] - z[2], follow[3], follow[2], moved),
                 corner[0],
                 corner[1],
-                best.angle);
+                angle);
     }
 
-    private @Nullable Area area(double angle) {
-        if (!contacts.turnTo(angle)) {
-            return null;
+    /** The angle it is held at, or the best one. */
+    private double angle() {
+        if (!held.isFree()) {
+            return Fit.angle(opening.front(), held.side()).value();
         }
+        double within = held.withinRad();
+        LargestAtAngle aim = new LargestAtAngle(contacts);
+        LargestAtAngle.@Nullable Area best =
+                AngleSearch.best(within, contacts.parallels(within), Fit.BEND * contacts.reach(), CLOSE, aim::at);
+        return best == null ? 0 : best.angle();
+    }
+
+    private LargestRectangle.@Nullable Solution solve() {
         int n = contacts.size();
         double[] constant = new double[n];
         double[][] push = new double[n][];
@@ -74,28 +67,18 @@ final class LargestTurned {
             constant[i] = contacts.constant(i);
             push[i] = contacts.pushes(i);
         }
-        LargestRectangle.Solution solution = LargestRectangle.solve(constant, push, 0, 0, contacts.small());
-        if (solution == null) {
-            return null;
-        }
-        double[] z = solution.z();
-        double side = Math.sqrt((z[1] - z[0]) * (z[3] - z[2]));
-        double slope = 0;
-        for (int i = 0; i < n; i++) {
-            slope += solution.worth()[i] * contacts.turn(i, z);
-        }
-        return new Area(angle, side, slope * side / 2, solution);
+        return LargestRectangle.solve(constant, push, 0, 0, contacts.small());
     }
 
     /**
      * How the rectangle follows the gaps. One that may turn has a fifth unknown, a small turn in mm at the reach of the
      * opening, and two more gaps: to the ends of the range.
      */
-    private double[][] follow(Area best) {
-        double before = held.withinRad() + best.angle;
-        double after = held.withinRad() - best.angle;
+    private double[][] follow(LargestRectangle.Solution best, double angle) {
+        double before = held.withinRad() + angle;
+        double after = held.withinRad() - angle;
         if (!(Math.min(before, after) > AT_END)) {
-            return best.solution.follow();
+            return best.follow();
         }
         int n = contacts.size();
         double reach = contacts.reach();
@@ -104,14 +87,14 @@ final class LargestTurned {
         for (int i = 0; i < n; i++) {
             constant[i] = contacts.constant(i);
             System.arraycopy(contacts.pushes(i), 0, push[i], 0, 4);
-            push[i][4] = contacts.turn(i, best.solution.z()) / reach;
+            push[i][4] = contacts.turn(i, best.z()) / reach;
         }
         constant[n] = before * reach;
         push[n][4] = 1;
         constant[n + 1] = after * reach;
         push[n + 1][4] = -1;
         LargestRectangle.Solution free = LargestRectangle.solve(constant, push, 0, 0, contacts.small());
-        return free == null ? best.solution.follow() : free.follow();
+        return free == null ? best.follow() : free.follow();
     }
 
     private static Uncertain side(double value, double[] far, double[] near, Uncertain[] gaps) {

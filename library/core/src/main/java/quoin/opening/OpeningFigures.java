@@ -56,8 +56,18 @@ public final class OpeningFigures {
         figures.add(Figure.survey("opening.twist", Dimension.LENGTH, "depths HL + FR - HR - FL", plane));
         figures.add(Figure.survey("opening.depth.least", Dimension.LENGTH, "least depth that was read", plane));
         figures.add(Figure.survey("roller.fall", Dimension.LENGTH, "fall of the side that the roller is at", plane));
-        figures.add(Figure.survey("fit.width", Dimension.LENGTH, "width of the largest level rectangle", plane));
-        figures.add(Figure.survey("fit.length", Dimension.LENGTH, "length of the largest level rectangle", plane));
+        figures.add(Figure.survey("fit.width", Dimension.LENGTH, "width of the largest rectangle as held", plane));
+        figures.add(Figure.survey("fit.length", Dimension.LENGTH, "length of the largest rectangle as held", plane));
+        figures.add(Figure.survey(
+                "fit.turned.width",
+                Dimension.LENGTH,
+                "width of the largest rectangle turned within 2 degrees of the head",
+                plane));
+        figures.add(Figure.survey(
+                "fit.turned.length",
+                Dimension.LENGTH,
+                "length of the largest rectangle turned within 2 degrees of the head",
+                plane));
         figures.add(Figure.survey("fit.rule.width", Dimension.LENGTH, "least width that was read", Source.PRACTICE));
         figures.add(Figure.survey("fit.rule.length", Dimension.LENGTH, "least length that was read", Source.PRACTICE));
         for (Corner corner : Corner.values()) {
@@ -73,9 +83,19 @@ public final class OpeningFigures {
                     "opening.straight." + side.text(), Dimension.LENGTH, "minimum zone of the touched points", plane));
         }
         figures.add(Figure.survey("opening.flatness", Dimension.LENGTH, "minimum zone of the depths", plane));
-        figures.add(Figure.order("gap.least", Dimension.LENGTH, "largest least gap of any level placement", plane));
+        figures.add(Figure.order("gap.least", Dimension.LENGTH, "largest least gap of any placement as held", plane));
         figures.add(Figure.order(
                 "gap.greatest", Dimension.LENGTH, "widest gap of the balanced placement", Source.PRACTICE));
+        figures.add(Figure.order(
+                "gap.turned.least",
+                Dimension.LENGTH,
+                "largest least gap of any placement turned within 2 degrees of the head",
+                plane));
+        figures.add(Figure.order(
+                "gap.turned.greatest",
+                Dimension.LENGTH,
+                "widest gap of the balanced placement at the best angle",
+                Source.PRACTICE));
         for (Side side : Side.values()) {
             for (Corner corner : List.of(side.from(), side.to())) {
                 String name = "gap." + side.text() + "@" + corner.text();
@@ -102,13 +122,25 @@ public final class OpeningFigures {
     }
 
     /**
-     * Every survey figure that the readings determine.
+     * Every survey figure that the readings determine, the frame held parallel to the head.
      *
      * @param opening the opening
      * @param roller the side the roller is at
      * @return the figures by name, in the order of the catalogue
      */
     public static Map<String, Estimate> survey(Opening opening, Side roller) {
+        return survey(opening, roller, Held.TO_HEAD);
+    }
+
+    /**
+     * Every survey figure that the readings determine.
+     *
+     * @param opening the opening
+     * @param roller the side the roller is at
+     * @param held how the frame lies, for {@code fit.width} and {@code fit.length}
+     * @return the figures by name, in the order of the catalogue
+     */
+    public static Map<String, Estimate> survey(Opening opening, Side roller, Held held) {
         Map<String, Estimate> figures = new LinkedHashMap<>();
         if (opening.hasShape()) {
             figures.put("opening.width.least", leastWidth(opening));
@@ -133,9 +165,13 @@ public final class OpeningFigures {
                 Straightness.of(opening, side).ifPresent(zone -> figures.put("opening.straight." + side.text(), zone));
             }
             Straightness.flatness(opening).ifPresent(zone -> figures.put("opening.flatness", zone));
-            Fit.largest(opening).ifPresent(rectangle -> {
+            Fit.largest(opening, held).ifPresent(rectangle -> {
                 figures.put("fit.width", rectangle.width());
                 figures.put("fit.length", rectangle.length());
+            });
+            Fit.largest(opening, Held.FREELY).ifPresent(rectangle -> {
+                figures.put("fit.turned.width", rectangle.width());
+                figures.put("fit.turned.length", rectangle.length());
             });
         }
         twist(opening.survey()).ifPresent(twist -> figures.put("opening.twist", twist));
@@ -384,6 +420,19 @@ public final class OpeningFigures {
         figures.put("gap.least", Gaps.least(gaps));
         figures.put("gap.greatest", Gaps.greatest(gaps));
         figures.putAll(Gaps.single(gaps));
+        return figures;
+    }
+
+    /**
+     * The least and the widest gap round a frame that may turn.
+     *
+     * @param gaps the gaps round a frame that is turned freely
+     * @return the figures by name
+     */
+    public static Map<String, Estimate> turned(Gaps gaps) {
+        Map<String, Estimate> figures = new LinkedHashMap<>();
+        figures.put("gap.turned.least", Gaps.least(gaps));
+        figures.put("gap.turned.greatest", Gaps.greatest(gaps));
         return figures;
     }
 }

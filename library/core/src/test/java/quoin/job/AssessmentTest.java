@@ -2,6 +2,7 @@ package quoin.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,7 @@ import quoin.measure.Doubt;
 import quoin.measure.Extreme;
 import quoin.measure.Uncertain;
 import quoin.opening.Cannot;
+import quoin.opening.Corner;
 import quoin.opening.Finish;
 import quoin.opening.HeadTowards;
 import quoin.opening.Obstacle;
@@ -350,13 +352,43 @@ class AssessmentTest {
                 .containsExactly("slope", "markedOnSite", "no-such-thing", "fall@head");
     }
 
+    /** Held to the left side, the frame leans with it: its angle is that between the left side and square to the head. */
     @Test
-    void aFrameHeldToAnotherSideIsNotVerified() {
+    void aFrameHeldToAnotherSide() {
         Rulebook rules = Boathouse.rules().withFrame(new FrameRule(FrameRule.Hold.LEFT, "area", List.of()));
         Assessment assessment =
                 Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
-        assertThat(finding(assessment, "frame").reason()).contains(Reason.NOT_VERIFIED);
-        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(assessment.findings()).extracting(Finding::clause).doesNotContain("frame");
+        Shape shape = assessment.shape().orElseThrow();
+        Shape.Point foot = shape.corners().get(Corner.FOOT_LEFT);
+        double turned = shape.placed().orElseThrow().turnedRad();
+        assertThat(Math.tan(turned)).isCloseTo(-foot.x() / foot.y(), within(1e-9));
+        Assessment level = assess(Boathouse.job(Boathouse.readings()));
+        assertThat(level.shape().orElseThrow().placed().orElseThrow().turnedRad())
+                .isZero();
+        assertThat(assessment.figures().get("gap.least"))
+                .isNotEqualTo(level.figures().get("gap.least"));
+        assertThat(assessment.figures().get("fit.turned.width"))
+                .isEqualTo(level.figures().get("fit.turned.width"));
+    }
+
+    /** The gaps of a frame that may turn are worked out where a bound asks for one; turning never makes the least worse. */
+    @Test
+    void aFrameThatMayTurn() {
+        Rulebook rules = Boathouse.rules(
+                BoundClause.of("turned", "gap.turned.least").withAtLeast(Quota.fixed(Boathouse.mm(1))),
+                BoundClause.of("strip", "gap.turned.greatest").withAtMost(Quota.fixed(Boathouse.mm(9))));
+        Assessment assessment =
+                Assessment.of(Boathouse.job(Boathouse.readings()).build(), rules, Parts.NONE);
+        assertThat(finding(assessment, "turned").verdict()).isEqualTo(Verdict.PASS);
+        assertThat(finding(assessment, "strip").odds()).isPresent();
+        double turned = assessment.figures().get("gap.turned.least").estimate().value();
+        double level = assessment.figures().get("gap.least").estimate().value();
+        assertThat(turned).isGreaterThanOrEqualTo(level - 1e-9);
+        assertThat(finding(assessment, "turned").odds().orElseThrow().value())
+                .isGreaterThan(
+                        finding(assessment, "goes-in").odds().orElseThrow().value() - 1e-3);
+        assertThat(assess(Boathouse.job(Boathouse.readings())).figures()).doesNotContainKey("gap.turned.least");
     }
 
     @Test

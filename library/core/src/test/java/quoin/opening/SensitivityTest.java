@@ -115,7 +115,15 @@ class SensitivityTest {
                 Gaps.of(opening, Uncertain.exact(1470), Uncertain.exact(2370)).orElseThrow();
         Map<String, Estimate> all = new LinkedHashMap<>(OpeningFigures.survey(opening, Side.HEAD));
         all.putAll(OpeningFigures.order(gaps));
+        Gaps turned = Gaps.of(opening, Held.FREELY, Uncertain.exact(1470), Uncertain.exact(2370))
+                .orElseThrow();
         Map<String, Uncertain> each = new LinkedHashMap<>();
+        // The parts that do not govern are first order about the best angle, which moves; the one that governs is
+        // exact.
+        OpeningFigures.turned(turned).forEach((name, estimate) -> {
+            Extreme.Part part = ((Extreme) estimate).governing();
+            each.put(name + part.names(), part.value());
+        });
         all.forEach((name, estimate) -> {
             if (estimate instanceof Uncertain one) {
                 each.put(name, one);

@@ -85,9 +85,10 @@ class TurnedShapesTest {
 
     private static double[][] asAdjusted(Opening opening) {
         double[][] corners = new double[4][2];
-        for (Corner corner : Corner.values()) {
-            corners[corner.ordinal()][0] = opening.corner(corner).get(0).value();
-            corners[corner.ordinal()][1] = opening.corner(corner).get(1).value();
+        Corner[] named = Corner.values();
+        for (int i = 0; i < 4; i++) {
+            corners[i][0] = opening.corner(named[i]).get(0).value();
+            corners[i][1] = opening.corner(named[i]).get(1).value();
         }
         return corners;
     }
