@@ -72,7 +72,9 @@ final class Cancelling {
     }
 
     private static boolean isOneSign(double a, double b, double c) {
-        return a > DEPENDENT && b > DEPENDENT && c > DEPENDENT || a < -DEPENDENT && b < -DEPENDENT && c < -DEPENDENT;
+        boolean up = a > DEPENDENT && b > DEPENDENT && c > DEPENDENT;
+        boolean down = a < -DEPENDENT && b < -DEPENDENT && c < -DEPENDENT;
+        return up || down;
     }
 
     private static double cross(double[] a, double[] b) {
