@@ -71,6 +71,21 @@ class GaussTest {
         assertThat(Bell.below(Double.POSITIVE_INFINITY)).isEqualTo(1);
         assertThat(Bell.quantile(0)).isEqualTo(-8.2);
         assertThat(Bell.quantile(1)).isEqualTo(8.2);
-        assertThat(Bell.quantile(0.95)).isEqualTo(Gauss.quantile(0.95));
+        assertThat(Bell.quantile(0.95)).isEqualTo(Gauss.quantile(0.95), within(3e-5));
+    }
+
+    /** The fast quantile against the exact one, and as the inverse of the fast distribution. */
+    @Test
+    void theFastQuantileIsNearTheExactOne() {
+        for (int k = 1; k < 100_000; k++) {
+            double p = k / 100_000.0;
+            double z = Bell.quantile(p);
+            assertThat(z).isCloseTo(Gauss.quantile(p), within(3e-5));
+            assertThat(Bell.below(z)).isCloseTo(p, within(2e-8));
+        }
+        for (double p : new double[] {1e-300, 1e-12, 1e-5, 0.00009999, 0.0001, 0.9999, 1 - 1e-5, 1 - 1e-15}) {
+            double exact = Math.max(-8.2, Math.min(8.2, Gauss.quantile(p)));
+            assertThat(Bell.quantile(p)).as("%s", p).isCloseTo(exact, within(3e-5));
+        }
     }
 }
