@@ -20,15 +20,7 @@ final class Determinacy {
     /** The usual readings that are not a combination of the given rows and the priors, one after the other. */
     static List<Span> missing(Model model, double[][] design) {
         double[] rectangle = model.rectangle(1500, 2400);
-        List<double[]> basis = new ArrayList<>();
-        for (TouchedPoint point : model.touched()) {
-            double[] prior = new double[model.size()];
-            prior[model.offsetIndex(point)] = 1;
-            extend(basis, prior);
-        }
-        for (double[] row : design) {
-            extend(basis, row);
-        }
+        List<double[]> basis = basis(model, design);
         List<Span> missing = new ArrayList<>();
         for (Span span : USUAL) {
             double[] row = new double[model.size()];
@@ -38,6 +30,24 @@ final class Determinacy {
             }
         }
         return missing;
+    }
+
+    /** How many unknowns the given rows and the priors determine. */
+    static int rank(Model model, double[][] design) {
+        return basis(model, design).size();
+    }
+
+    private static List<double[]> basis(Model model, double[][] design) {
+        List<double[]> basis = new ArrayList<>();
+        for (TouchedPoint point : model.touched()) {
+            double[] prior = new double[model.size()];
+            prior[model.offsetIndex(point)] = 1;
+            extend(basis, prior);
+        }
+        for (double[] row : design) {
+            extend(basis, row);
+        }
+        return basis;
     }
 
     /** Gram–Schmidt: adds what is new in a row; says whether anything was. */

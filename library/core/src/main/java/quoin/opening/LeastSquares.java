@@ -157,6 +157,21 @@ final class LeastSquares {
         return sum;
     }
 
+    /** The diagonal of PQᵥᵥP. */
+    double[] checks() {
+        double[] checks = new double[n];
+        for (int i = 0; i < n; i++) {
+            double[] half = rows[i].clone();
+            normal.forwardInPlace(half);
+            double sum = 0;
+            for (double h : half) {
+                sum += h * h;
+            }
+            checks[i] = weight[i] - weight[i] * sum * weight[i];
+        }
+        return checks;
+    }
+
     /** PQᵥᵥP: what the observations say against each other, free of the unknowns. */
     double[][] between() {
         double[][] half = new double[n][];

@@ -134,6 +134,21 @@ final class Observations {
         return new LeastSquares(withRidge(fresh, all), columns, priors);
     }
 
+    /** The same for some of them. */
+    LeastSquares test(int[] chosen) {
+        double[] all = variance(variance(fresh, common), roundings);
+        double[] own = withRidge(fresh, all);
+        double[] variance = new double[chosen.length];
+        double[][] columns = new double[common.length][chosen.length];
+        for (int i = 0; i < chosen.length; i++) {
+            variance[i] = own[chosen[i]];
+            for (int k = 0; k < common.length; k++) {
+                columns[k][i] = common[k][chosen[i]];
+            }
+        }
+        return new LeastSquares(variance, columns, priors);
+    }
+
     double variance(int i) {
         return values.get(i).variance();
     }

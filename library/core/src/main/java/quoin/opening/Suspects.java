@@ -26,11 +26,16 @@ final class Suspects {
      * squared, and what is left would be accepted.
      */
     static List<Suspect> of(List<AdjustedReading> readings, Tests tests, int redundancy, NextReading next) {
-        List<List<Integer>> groups = new Suspects(readings, tests, redundancy).named();
+        List<List<Integer>> groups = named(readings, tests, redundancy);
         List<Integer> named = groups.stream().flatMap(List::stream).toList();
         return groups.stream()
                 .map(group -> suspect(group, named, readings, next))
                 .toList();
+    }
+
+    /** The groups by the places of their members, the one that stands out most first. */
+    static List<List<Integer>> named(List<AdjustedReading> readings, Tests tests, int redundancy) {
+        return new Suspects(readings, tests, redundancy).named();
     }
 
     private List<List<Integer>> named() {

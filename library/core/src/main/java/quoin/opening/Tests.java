@@ -3,7 +3,7 @@ package quoin.opening;
 /** What the readings say against each other, at the outline that fits them best. Not safe for use by many threads. */
 final class Tests {
     static final Tests NONE = new Tests(new double[0], new double[0][], Double.NaN);
-    private static final double LEAST_CHECK = 1e-6;
+    static final double LEAST_CHECK = 1e-6;
 
     private final double[] weighted;
     private final double[][] between;

@@ -3,7 +3,10 @@ package quoin.opening;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -128,5 +131,88 @@ class PublishedNetworkTest {
             assertThat(net.readings().get(i).residual()).isCloseTo(v[i], within(PRINTED));
             assertThat(Math.pow(U / net.readings().get(i).slipU(), 2)).isCloseTo(r[i], within(1e-5));
         }
+    }
+
+    /** One condition binds the six: the determinant of Cayley and Menger is 0 for the adjusted lengths, not the read ones. */
+    @Test
+    void theAdjustedLengthsObeyTheirOneCondition() {
+        Adjustment net = Surveys.adjust(Surveys.six(U, 1341.785, 1937.887, 1511.014, 2167.437, 2775.364, 2173.715));
+        double[] read = new double[6];
+        double[] adjusted = new double[6];
+        for (int i = 0; i < 6; i++) {
+            read[i] = net.readings().get(i).observed();
+            adjusted[i] = read[i] + net.readings().get(i).residual();
+        }
+        // The lengths are known to 1e-12 of themselves, the squares in the determinant to as much.
+        assertThat(Math.abs(cayleyMenger(adjusted))).isLessThan(1e-5 * Math.abs(cayleyMenger(read)));
+    }
+
+    private static double cayleyMenger(double[] of) {
+        double ab = of[0] * of[0];
+        double bc = of[1] * of[1];
+        double cd = of[2] * of[2];
+        double da = of[3] * of[3];
+        double ac = of[4] * of[4];
+        double bd = of[5] * of[5];
+        double[][] m = {{0, 1, 1, 1, 1}, {1, 0, ab, ac, da}, {1, ab, 0, bc, bd}, {1, ac, bc, 0, cd}, {1, da, bd, cd, 0}
+        };
+        return new LUDecomposition(new Array2DRowRealMatrix(m)).getDeterminant();
+    }
+
+    /**
+     * Ghilani 2010, example 14.2, in feet: a point from three fixed ones, here a net of six lengths of which three are
+     * known. Figures by an independent program, of equal weights: v, r, and standard deviations by the s₀ of the residuals.
+     */
+    @Test
+    void aPointFromThreeFixedOnes() {
+        double[][] fixed = {{865.40, 4527.15}, {2432.55, 2047.25}, {2865.22, 27.15}};
+        List<Reading> readings = Surveys.six(
+                0.1,
+                Surveys.far(fixed[0], fixed[1]),
+                Surveys.far(fixed[1], fixed[2]),
+                5446.49,
+                6049.00,
+                Surveys.far(fixed[0], fixed[2]),
+                4736.83);
+        List<Reading> known = new ArrayList<>(readings);
+        for (int i : new int[] {0, 1, 4}) {
+            Reading reading = readings.get(i);
+            known.set(
+                    i, Surveys.read(reading.of().text(), 1e-5, reading.values().get(0)));
+        }
+        // Roughly, with A in the origin and B on the axis: C a little off it, U well to one side.
+        double[] u = local(new double[] {6861, 3728}, fixed[0], fixed[1]);
+        double[] c = local(fixed[2], fixed[0], fixed[1]);
+        double[] start = {Surveys.far(fixed[0], fixed[1]), c[0], c[1], u[0], u[1]};
+        Adjustment net = Adjustment.from(start, Surveys.straight(known), Plane.FRONT);
+        int[] of = {3, 5, 2};
+        double[] v = {-0.03737, 0.07679, -0.04737};
+        double[] r = {0.14645, 0.61832, 0.23523};
+        double square = 0;
+        for (int i = 0; i < 3; i++) {
+            AdjustedReading reading = net.readings().get(of[i]);
+            assertThat(reading.residual()).isCloseTo(v[i], within(0.6e-5));
+            assertThat(Math.pow(0.1 / reading.slipU(), 2)).isCloseTo(r[i], within(1e-5));
+            square += reading.residual() * reading.residual();
+        }
+        double s0 = Math.sqrt(square / net.redundancy());
+        assertThat(s0).isCloseTo(0.09766, within(0.6e-5));
+        double[] x = net.values();
+        double[] place = {x[3], x[4]};
+        double[] expected = local(new double[] {6861.31679, 3727.81857}, fixed[0], fixed[1]);
+        assertThat(place).containsExactly(expected, within(2e-5));
+        // Two standard deviations, whatever the axes: 0.0775² + 0.1543².
+        double variance =
+                (net.unknowns().get(3).variance() + net.unknowns().get(4).variance()) * s0 * s0 / 0.01;
+        assertThat(variance).isCloseTo(0.0775 * 0.0775 + 0.1543 * 0.1543, within(2 * 0.5e-4 * (0.0775 + 0.1543)));
+    }
+
+    private static double[] local(double[] p, double[] origin, double[] on) {
+        double d = Surveys.far(origin, on);
+        double ex = (on[0] - origin[0]) / d;
+        double ey = (on[1] - origin[1]) / d;
+        double x = p[0] - origin[0];
+        double y = p[1] - origin[1];
+        return new double[] {ex * x + ey * y, -ey * x + ex * y};
     }
 }
