@@ -365,6 +365,34 @@ public final class Words {
     }
 
     /**
+     * How large a slip may be without anything showing it.
+     *
+     * @param detectableMm the least slip that would have been noticed, in mm; NaN or infinite where none would
+     * @return the size, rounded up; or that there is no bound
+     */
+    public String slip(double detectableMm) {
+        return Double.isFinite(detectableMm)
+                ? text("unseen.size", Args.of("slip", lengths.wholeUp(detectableMm)))
+                : text("unseen.size.any", Args.NONE);
+    }
+
+    /**
+     * What slips that nobody notices do to the opening.
+     *
+     * @param widthMm to its width, in mm
+     * @param lengthMm to its length, in mm
+     * @param angleRad to a corner's angle, in rad
+     * @return the sentence, the angle as an offset in each metre
+     */
+    public String unseenEffect(double widthMm, double lengthMm, double angleRad) {
+        return text(
+                "unseen.effect",
+                Args.of("width", lengths.wholeUp(widthMm))
+                        .with("length", lengths.wholeUp(lengthMm))
+                        .with("offset", LengthStyle.MILLIMETRES.wholeUp(1000 * StrictMath.tan(angleRad))));
+    }
+
+    /**
      * A slip that would explain a disagreement.
      *
      * @param slip the slip

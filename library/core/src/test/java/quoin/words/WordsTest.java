@@ -119,6 +119,14 @@ class WordsTest {
                 .isEqualTo(
                         "had the width at the head been misread by less than 8 mm, nothing here would have shown it");
         assertThat(WORDS.unseen("width@head", Double.POSITIVE_INFINITY)).contains("by any amount");
+        assertThat(WORDS.slip(7.2)).isEqualTo("8 mm");
+        assertThat(WORDS.slip(Double.POSITIVE_INFINITY)).isEqualTo("any amount");
+        assertThat(WORDS.with(LengthStyle.INCHES).slip(7.2)).isEqualTo("5/16 in");
+        // 0.004 rad is 4.00002 mm in a metre.
+        assertThat(WORDS.unseenEffect(2.1, 3.9, 0.004))
+                .isEqualTo(
+                        "unnoticed, such a slip moves the width by up to 3 mm, the length by up to 4 mm, and a corner"
+                                + " by up to 5 mm in each metre");
     }
 
     /** 1 in = 25.4 mm (international yard and pound agreement of 1959, from memory); rounded as in millimetres. */

@@ -32,6 +32,7 @@ final class JobSheet {
         new SizesPart(assessment, sheet.words, sheet.lengths).on(sheet.page);
         new ChecksPart(assessment, sheet.words, sheet.lengths).on(sheet.page);
         new RetakePart(assessment, sheet.words).on(sheet.page);
+        new UnseenPart(assessment, sheet.words).on(sheet.page);
         sheet.cautions();
         sheet.notChecked();
         sheet.page.rule('=');

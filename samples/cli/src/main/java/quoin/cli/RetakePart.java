@@ -1,9 +1,7 @@
 package quoin.cli;
 
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import quoin.job.Assessment;
@@ -15,7 +13,7 @@ import quoin.judge.Verdict;
 import quoin.opening.Reading;
 import quoin.words.Words;
 
-/** What to measure again or still, and why; and the slip that nothing would have shown. */
+/** What to measure again or still, and why. */
 final class RetakePart {
     private final Assessment assessment;
     private final Words words;
@@ -36,7 +34,6 @@ final class RetakePart {
             missing(page);
             retakes(page, asking);
         }
-        unseen(page);
     }
 
     private void next(Page page) {
@@ -87,17 +84,5 @@ final class RetakePart {
         }
         boolean other = retake.by().isEmpty() && Double.isFinite(retake.u()) && instruments.size() == 1;
         return other ? instruments.stream().findFirst() : Optional.empty();
-    }
-
-    private void unseen(Page page) {
-        assessment.adjustment().readings().stream()
-                .filter(reading -> reading.detectable() > 0 && !reading.of().startsWith("angle@"))
-                .max(Comparator.comparingDouble(reading -> reading.detectable()))
-                .ifPresent(reading ->
-                        page.blank().text(2, capital(words.unseen(reading.name(), reading.detectable())) + "."));
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }
