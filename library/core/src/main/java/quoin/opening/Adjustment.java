@@ -150,7 +150,7 @@ public final class Adjustment {
         double root = Math.sqrt(q);
         double detectable = checked ? DELTA / root : Double.POSITIVE_INFINITY;
         return new AdjustedReading(
-                observations.spans.get(i).text(),
+                observations.texts.get(i),
                 observations.names.get(i),
                 observations.entries.get(i),
                 observations.read(i),

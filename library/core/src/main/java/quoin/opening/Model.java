@@ -174,12 +174,10 @@ final class Model {
     /** What a span should read for those unknowns; its derivatives go into {@code row}. */
     double observe(Span span, double[] unknown, double[] row) {
         if (span instanceof Span.Edge edge) {
-            return distance(
-                    corner(edge.side().from(), unknown), corner(edge.side().to(), unknown), row);
+            return between(edge.side().from(), edge.side().to(), unknown, row);
         }
         if (span instanceof Span.Diagonal diagonal) {
-            return distance(
-                    corner(diagonal.from(), unknown), corner(diagonal.from().opposite(), unknown), row);
+            return between(diagonal.from(), diagonal.from().opposite(), unknown, row);
         }
         if (span instanceof Span.Cross cross) {
             return distance(corner(cross.from(), unknown), point(touchedBy(span).get(0), unknown), row);
@@ -192,6 +190,58 @@ final class Model {
         }
         List<TouchedPoint> two = touchedBy(span);
         return distance(point(two.get(0), unknown), point(two.get(1), unknown), row);
+    }
+
+    private static double x(Corner corner, double[] unknown) {
+        return switch (corner) {
+            case HEAD_LEFT -> 0;
+            case HEAD_RIGHT -> unknown[0];
+            case FOOT_RIGHT -> unknown[1];
+            case FOOT_LEFT -> unknown[3];
+        };
+    }
+
+    private static double y(Corner corner, double[] unknown) {
+        return switch (corner) {
+            case HEAD_LEFT, HEAD_RIGHT -> 0;
+            case FOOT_RIGHT -> unknown[2];
+            case FOOT_LEFT -> unknown[4];
+        };
+    }
+
+    /** From corner to corner, without points: most readings are of this kind. */
+    private static double between(Corner p, Corner q, double[] unknown, double[] row) {
+        double ex = x(q, unknown) - x(p, unknown);
+        double ey = y(q, unknown) - y(p, unknown);
+        double d = Math.sqrt(ex * ex + ey * ey);
+        Arrays.fill(row, 0);
+        follow(row, q, ex / d, ey / d);
+        follow(row, p, -ex / d, -ey / d);
+        return d;
+    }
+
+    private static void follow(double[] row, Corner corner, double byX, double byY) {
+        switch (corner) {
+            case HEAD_LEFT -> {}
+            case HEAD_RIGHT -> row[0] = byX;
+            case FOOT_RIGHT -> {
+                row[1] = byX;
+                row[2] = byY;
+            }
+            case FOOT_LEFT -> {
+                row[3] = byX;
+                row[4] = byY;
+            }
+        }
+    }
+
+    /** The sine of the angle inside a corner. */
+    static double sine(Corner corner, double[] unknown) {
+        double px = x(corner.next(), unknown) - x(corner, unknown);
+        double py = y(corner.next(), unknown) - y(corner, unknown);
+        double qx = x(corner.previous(), unknown) - x(corner, unknown);
+        double qy = y(corner.previous(), unknown) - y(corner, unknown);
+        return (px * qy - py * qx) / Math.sqrt((px * px + py * py) * (qx * qx + qy * qy));
     }
 
     private double bow(TouchedPoint point, double[] unknown, double[] row) {

@@ -12,6 +12,7 @@ import quoin.measure.Uncertain;
  */
 final class Observations {
     final List<Span> spans = new ArrayList<>();
+    final List<String> texts = new ArrayList<>();
     final List<String> names = new ArrayList<>();
     final List<String> instruments = new ArrayList<>();
     final List<Integer> entries = new ArrayList<>();
@@ -72,9 +73,12 @@ final class Observations {
                 continue;
             }
             shared = shared.union(reading.by().shared());
+            String text = reading.of().text();
+            String name = reading.id().isEmpty() ? text : reading.name();
             for (Uncertain value : survey.observed(i)) {
                 spans.add(reading.of());
-                names.add(reading.name());
+                texts.add(text);
+                names.add(name);
                 instruments.add(reading.by().id());
                 entries.add(i);
                 values.add(value);

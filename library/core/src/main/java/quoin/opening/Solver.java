@@ -10,6 +10,9 @@ final class Solver {
     /** A side of 1 mm in an opening of 50 m still counts: its diagonal leans by 2e-5, and that squared is 4e-10. */
     private static final double SEEN = 1e-12;
 
+    /** Of a corner that is nearly shut or nearly straight: 0.01 rad from either. */
+    private static final double LEAST_SINE = 0.00999983;
+
     private final Model model;
     private final Observations observations;
     private final LeastSquares estimate;
@@ -139,10 +142,8 @@ final class Solver {
                 }
             }
         }
-        double[] row = new double[model.size()];
         for (Corner corner : Corner.values()) {
-            double angle = model.angle(corner, x, row);
-            if (!(angle > 0.01 && angle < Math.PI - 0.01)) {
+            if (!(Model.sine(corner, x) > LEAST_SINE)) {
                 return false;
             }
         }
