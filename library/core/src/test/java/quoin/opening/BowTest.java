@@ -39,6 +39,29 @@ class BowTest {
         assertThat(((Uncertain) figures.get("fit.width")).value()).isCloseTo(1496, within(0.2));
     }
 
+    /**
+     * 4 mm where 2 mm was said, 3.5 standard deviations of that: still geometry. The bow is given as the readings have it
+     * but for what the prior pulls, u² / (u² + prior²) of 4 mm with u² of both readings, and nobody's reading is blamed.
+     */
+    @Test
+    void aBowBeyondWhatWasSaidIsStillSeen() {
+        Opening opening = Opening.of(Survey.finished(bowed(), 2));
+        assertThat(opening.adjustment().isAccepted()).isTrue();
+        assertThat(opening.adjustment().suspects()).isEmpty();
+        Uncertain bow = (Uncertain) OpeningFigures.survey(opening, Side.HEAD).get("opening.bow.right");
+        assertThat(bow.value()).isBetween(4 * (1 - 0.25 / (0.25 + 4 / 3.0)), 4.0);
+        // Only by the widths at three places, without a string: the two sides share it, and it is not swallowed.
+        List<Reading> widths = Surveys.join(
+                Surveys.six(0.5, 1500, 2400, 1500, 2400, D, D),
+                Surveys.read("width@1/4", 0.5, 1497),
+                Surveys.read("width@1/2", 0.5, 1496),
+                Surveys.read("width@3/4", 0.5, 1497));
+        Opening shared = Opening.of(Survey.finished(widths, 3));
+        assertThat(shared.adjustment().isAccepted()).isTrue();
+        assertThat(((Extreme) OpeningFigures.survey(shared, Side.HEAD).get("opening.width.least")).value())
+                .isBetween(1495.9, 1496.5);
+    }
+
     /** The same readings of sides said to be straight do not agree. */
     @Test
     void ofStraightSidesTheReadingsDoNotAgree() {

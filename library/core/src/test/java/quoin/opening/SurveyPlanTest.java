@@ -65,16 +65,16 @@ class SurveyPlanTest {
             "cross@head-left:right:1/2",
             "diagonal@head-left");
 
-    /** The size of the smallest set that does, of all 1024; 0 where none does. */
-    private static int smallest(double wanted, double straight) {
+    /** The size of the smallest set that does, of all parts; 0 where none does. */
+    private static int smallest(List<Span> easy, double wanted, double straight) {
         int best = 0;
-        for (int mask = 1; mask < 1 << TEN.size(); mask++) {
+        for (int mask = 1; mask < 1 << easy.size(); mask++) {
             int size = Integer.bitCount(mask);
             if (size > 5 && (best == 0 || size < best)) {
                 List<Span> chosen = new ArrayList<>();
-                for (int i = 0; i < TEN.size(); i++) {
+                for (int i = 0; i < easy.size(); i++) {
                     if ((mask >> i & 1) == 1) {
-                        chosen.add(TEN.get(i));
+                        chosen.add(easy.get(i));
                     }
                 }
                 best = hidden(chosen, straight, tape()) <= wanted ? size : best;
@@ -99,12 +99,32 @@ class SurveyPlanTest {
     })
     void noSmallerSetDoes(double wanted, double straight) {
         SurveyPlan.Chosen chosen = plan(straight).withEasy(TEN).smallest(wanted);
-        int best = smallest(wanted, straight);
+        int best = smallest(TEN, wanted, straight);
         assertThat(chosen.isReached()).isEqualTo(best > 0);
         assertThat(chosen.isSmallest()).isEqualTo(best > 0);
         assertThat(chosen.readings()).hasSize(best > 0 ? best : TEN.size());
         assertThat(chosen.detectableMm()).isCloseTo(hidden(chosen.readings(), straight, tape()), within(1e-6));
         assertThat(chosen.detectableMm() <= wanted).isEqualTo(best > 0);
+    }
+
+    /** Here leaving out one after the other ends at eight, and exchanging finds the seven that every part tried shows. */
+    @Test
+    void leavingOutAloneIsNotEnough() {
+        List<Span> eleven = spans(
+                "length@1/2",
+                "width@head",
+                "cross@foot-left:right:1/2",
+                "cross@head-left:right:1/2",
+                "diagonal@head-left",
+                "diagonal@head-right",
+                "length@left",
+                "cross@head-left:foot:1/2",
+                "cross@foot-right:head:1/2",
+                "width@3/4",
+                "width@foot");
+        SurveyPlan.Chosen chosen = plan(1).withEasy(eleven).smallest(13);
+        assertThat(chosen.readings()).hasSize(smallest(eleven, 13, 1)).hasSize(7);
+        assertThat(chosen.isSmallest()).isTrue();
     }
 
     /** All six twice: 5.38, 5.65 and 5.22 mm; one fewer leaves one that is checked less. */
