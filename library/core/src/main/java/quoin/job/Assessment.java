@@ -60,6 +60,7 @@ public final class Assessment {
     private final List<Suspect> suspects;
     private final Sizes sizes;
     private final Optional<Gaps> gaps;
+    private final Optional<TradeRule> tradeRule;
     private final Map<String, FigureValue> figures;
     private final List<Finding> findings;
     private final SurveyState survey;
@@ -74,6 +75,7 @@ public final class Assessment {
         this.suspects = work.suspects;
         this.sizes = work.sizes;
         this.gaps = work.gaps;
+        this.tradeRule = work.tradeRule;
         this.figures = Collections.unmodifiableMap(work.figures());
         this.findings = List.copyOf(work.findings);
         this.survey = work.survey;
@@ -107,6 +109,7 @@ public final class Assessment {
         private final Map<String, Estimate> order = new LinkedHashMap<>();
         private final Sizes sizes;
         private final Optional<Gaps> gaps;
+        private final Optional<TradeRule> tradeRule;
         private final List<Finding> findings = new ArrayList<>();
         private final SurveyState survey;
         private final OptionalDouble probability;
@@ -126,6 +129,9 @@ public final class Assessment {
             this.sizes =
                     Sizing.decide(rulebook, catalogue, this::known, job.choose().parts(), job.ordered());
             this.gaps = orderFigures();
+            this.tradeRule =
+                    TradeRule.of(rulebook, catalogue, this::known, job.choose().parts(), opening, held());
+            tradeRule.ifPresent(rule -> order.put("gap.rule.least", rule.leastGap()));
             SurveyCheck check = new SurveyCheck(job, rulebook, opening);
             List<String> missing = check.missing();
             findings.add(check.finding(missing));
@@ -351,6 +357,11 @@ public final class Assessment {
     /** {@return the sizes, and those that could not be decided} */
     public Sizes sizes() {
         return sizes;
+    }
+
+    /** {@return the frame that the least reading each way would have given, and how it fares; empty without sizes} */
+    public Optional<TradeRule> tradeRule() {
+        return tradeRule;
     }
 
     /** {@return what goes to the workshop; empty where the frame's sizes are not decided} */

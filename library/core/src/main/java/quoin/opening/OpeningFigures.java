@@ -87,6 +87,11 @@ public final class OpeningFigures {
         figures.add(Figure.order(
                 "gap.greatest", Dimension.LENGTH, "widest gap of the balanced placement", Source.PRACTICE));
         figures.add(Figure.order(
+                "gap.rule.least",
+                Dimension.LENGTH,
+                "gap.least of the frame that the least reading each way would give",
+                Source.PRACTICE));
+        figures.add(Figure.order(
                 "gap.turned.least",
                 Dimension.LENGTH,
                 "largest least gap of any placement turned within 2 degrees of the head",

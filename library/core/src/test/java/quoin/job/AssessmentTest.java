@@ -372,6 +372,33 @@ class AssessmentTest {
                 .isEqualTo(level.figures().get("fit.turned.width"));
     }
 
+    /** Racked by 9.4 mm over the length: 1500 less 8 is 1492 wide, of which 1490.6 go in level; half of what lacks, each side. */
+    @Test
+    void theLeastReadingsWouldGiveAFrameThatJams() {
+        List<Reading> racked = List.of(
+                Reading.of("width@head", Boathouse.TAPE, 1500),
+                Reading.of("width@foot", Boathouse.TAPE, 1500),
+                Reading.of("length@left", Boathouse.TAPE, 2400),
+                Reading.of("length@right", Boathouse.TAPE, 2400),
+                Reading.of("diagonal@head-left", Boathouse.TAPE, 2835.19),
+                Reading.of("diagonal@head-right", Boathouse.TAPE, 2825.19));
+        Assessment assessment = assess(Boathouse.job(racked));
+        TradeRule rule = assessment.tradeRule().orElseThrow();
+        assertThat(rule.widthMm()).isEqualTo(1492);
+        assertThat(rule.lengthMm()).isEqualTo(2392);
+        // Of the lean 8 mm less than the length count, and its cosine: within 0.03 mm.
+        double lean = (2835.19 * 2835.19 - 2825.19 * 2825.19) / (4 * 1500);
+        assertThat(rule.leastGap().value()).isCloseTo((1500 - lean - 1492) / 2, within(0.03));
+        assertThat(rule.jams()).isTrue();
+        assertThat(rule.tightest()).anyMatch(name -> name.startsWith("gap.left"));
+        assertThat(assessment.figures().get("gap.rule.least").estimate()).isEqualTo(rule.leastGap());
+        assertThat(assess(Boathouse.job(Boathouse.readings()))
+                        .tradeRule()
+                        .orElseThrow()
+                        .jams())
+                .isFalse();
+    }
+
     /** The gaps of a frame that may turn are worked out where a bound asks for one; turning never makes the least worse. */
     @Test
     void aFrameThatMayTurn() {

@@ -2,9 +2,11 @@ package quoin.cli;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import quoin.job.Assessment;
 import quoin.job.FigureValue;
 import quoin.job.Shape;
+import quoin.job.TradeRule;
 import quoin.measure.Estimate;
 import quoin.measure.Uncertain;
 import quoin.opening.Corner;
@@ -89,21 +91,27 @@ final class OpeningPart {
             double more = Math.max(
                     ruleWidth.get().value() - width.get().value(),
                     ruleLength.get().value() - length.get().value());
-            String warning = more >= 1 ? ": up to " + lengths.say(more) + " more than goes in." + force(more) : ".";
+            String warning = more >= 1 ? ": up to " + lengths.say(more) + " more than goes in." : ".";
             page.text(
                     2,
                     "The least reading each way would say "
                             + lengths.say(ruleWidth.get().value()) + " by "
                             + lengths.say(ruleLength.get().value()) + warning);
+            jams(page);
         }
     }
 
-    /** Half of what a frame is larger is lost of its least gap. */
-    private String force(double more) {
-        Optional<Estimate> gap = value("gap.least");
-        return gap.isPresent() && gap.get().value() - more / 2 < 0
-                ? " A frame larger by that much would go in only with force."
-                : "";
+    /** The frame that the least readings would have given, and where it jams. */
+    private void jams(Page page) {
+        Optional<TradeRule> rule = assessment.tradeRule().filter(TradeRule::jams);
+        if (rule.isPresent()) {
+            String where = rule.get().tightest().stream().map(words::figure).collect(Collectors.joining(", "));
+            page.text(
+                    2,
+                    "A frame by that rule, " + lengths.size(rule.get().widthMm()) + " by "
+                            + lengths.size(rule.get().lengthMm()) + ", jams: placed as well as can be it lacks "
+                            + lengths.say(-rule.get().leastGap().value()) + " (" + where + ").");
+        }
     }
 
     private void suspects(Page page) {
