@@ -110,10 +110,12 @@ final class Draws {
         for (int k = 0; k < shapes.length; k++) {
             drawn[k] = shapes[k] == Shape.NORMAL ? normal.sample(random) : other(k);
         }
+        double[] z = drawn;
+        int at = 0;
         for (int i = 0; i < values.length; i++) {
             double x = values[i];
-            for (int at = start[i]; at < start[i + 1]; at++) {
-                x += contribution[at] * drawn[column[at]];
+            for (int end = start[i + 1]; at < end; at++) {
+                x += contribution[at] * z[column[at]];
             }
             inputs[i] = x;
         }

@@ -25,10 +25,9 @@ final class OutputTrials {
         double outside = (1 - settings.probability()) / (shortest ? 1 : 2);
         double index = n * outside + margin * StrictMath.sqrt(n * outside * (1 - outside)) + 2;
         if (index < n / 2.0) {
-            double[] sorted = firstBlock.clone();
-            Arrays.sort(sorted);
-            lower = Tail.below(sorted[(int) index]);
-            upper = Tail.above(sorted[n - 1 - (int) index]);
+            double[] first = firstBlock.clone();
+            lower = Tail.below(Selection.select(first, n, (int) index));
+            upper = Tail.above(Selection.select(first, n, n - 1 - (int) index));
         } else {
             lower = Tail.below(Double.POSITIVE_INFINITY);
             upper = Tail.above(Double.NEGATIVE_INFINITY);
@@ -48,8 +47,7 @@ final class OutputTrials {
         count += block.length;
         values.add(blockMean);
         uncertainties.add(StrictMath.sqrt(blockSquares / (block.length - 1)));
-        lower.add(block);
-        upper.add(block);
+        Tail.add(block, lower, upper);
         if (blockIntervals) {
             double[] sorted = block.clone();
             Arrays.sort(sorted);

@@ -24,16 +24,25 @@ final class Tail {
         return new Tail(-1, -threshold);
     }
 
-    void add(double[] block) {
+    /** Hands each number to the tail that it belongs to, in one pass. */
+    static void add(double[] block, Tail lower, Tail upper) {
+        double low = lower.threshold;
+        double high = -upper.threshold;
         for (double value : block) {
-            double v = sign * value;
-            if (v <= threshold) {
-                if (size == kept.length) {
-                    kept = Arrays.copyOf(kept, 2 * size);
-                }
-                kept[size++] = v;
+            if (value <= low) {
+                lower.keep(value);
+            }
+            if (value >= high) {
+                upper.keep(-value);
             }
         }
+    }
+
+    private void keep(double outward) {
+        if (size == kept.length) {
+            kept = Arrays.copyOf(kept, 2 * size);
+        }
+        kept[size++] = outward;
     }
 
     int size() {

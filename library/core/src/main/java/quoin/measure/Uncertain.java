@@ -1,6 +1,7 @@
 package quoin.measure;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A number with its doubt, to first order: a value and one contribution for each influence it depends on.
@@ -15,12 +16,17 @@ import java.util.List;
  */
 public final class Uncertain implements Estimate {
     private static final double[] NOTHING = {};
+    private static final int NO_LEAF = -1;
     private static final double HYPOT_LEAST = 0x1p-500;
     private static final double HYPOT_GREATEST = 0x1p500;
 
     private final double value;
     private final Influences influences;
+    /** One for each influence; for a leaf, the two at the positions below, since all others are 0. */
     private final double[] contributions;
+
+    private final int own;
+    private final int shared;
     private final boolean blind;
 
     private Uncertain(double value, Influences influences, double[] contributions) {
@@ -28,9 +34,16 @@ public final class Uncertain implements Estimate {
     }
 
     private Uncertain(double value, Influences influences, double[] contributions, boolean blind) {
+        this(value, influences, contributions, NO_LEAF, NO_LEAF, blind);
+    }
+
+    private Uncertain(
+            double value, Influences influences, double[] contributions, int own, int shared, boolean blind) {
         this.value = value + 0.0;
         this.influences = influences;
         this.contributions = contributions;
+        this.own = own;
+        this.shared = shared;
         this.blind = blind;
     }
 
@@ -84,15 +97,16 @@ public final class Uncertain implements Estimate {
      */
     public static Uncertain ofReading(
             double value, Influences basis, int own, double ownSensitivity, int shared, double sharedSensitivity) {
-        double[] contributions = new double[basis.size()];
         double one = ownSensitivity * basis.uncertainty(own);
         double two = sharedSensitivity * basis.uncertainty(shared);
-        contributions[own] = one;
-        contributions[shared] += two;
         if (!isFinite(one + two)) {
             throw Require.refused("contributions", "finite", one + two, "");
         }
-        return new Uncertain(Require.finite("value", value, ""), basis, contributions);
+        Require.finite("value", value, "");
+        if (own == shared) {
+            return new Uncertain(value, basis, new double[] {one + two, 0}, own, own, false);
+        }
+        return new Uncertain(value, basis, new double[] {one, two}, own, shared, false);
     }
 
     /**
@@ -178,8 +192,7 @@ public final class Uncertain implements Estimate {
         double pb = b.value / length;
         boolean unseen = (pa == 0 && !a.isExact()) || (pb == 0 && !b.isExact());
         if (same(a.influences, b.influences) && StrictMath.abs(length) <= Double.MAX_VALUE) {
-            double[] contributions = sum(pa, a.contributions, pb, b.contributions);
-            return new Uncertain(length, a.influences, contributions, a.blind || b.blind || unseen);
+            return new Uncertain(length, a.influences, sum(pa, a, pb, b), a.blind || b.blind || unseen);
         }
         return result("hypot", length, new double[] {pa, pb}, a, b).orBlind(unseen);
     }
@@ -213,13 +226,8 @@ public final class Uncertain implements Estimate {
         boolean unseen = (pa == 0 && !adjacent1.isExact()) || (pb == 0 && !adjacent2.isExact());
         Influences basis = adjacent1.influences;
         if (same(basis, adjacent2.influences) && same(basis, opposite.influences) && isFinite(pa + pb + pc)) {
-            double[] x = adjacent1.contributions;
-            double[] y = adjacent2.contributions;
-            double[] z = opposite.contributions;
-            double[] r = new double[x.length];
-            for (int i = 0; i < r.length; i++) {
-                r[i] = pa * x[i] + pb * y[i] + pc * z[i];
-            }
+            double[] r = sum(pa, adjacent1, pb, adjacent2);
+            opposite.addTo(r, pc);
             return new Uncertain(angle, basis, r, adjacent1.blind || adjacent2.blind || opposite.blind || unseen);
         }
         double[] partials = {pa, pb, pc};
@@ -284,7 +292,11 @@ public final class Uncertain implements Estimate {
      * @return the contribution in the unit of the value
      */
     public double contribution(int i) {
-        return contributions[i] + 0.0;
+        if (!isLeaf()) {
+            return contributions[i] + 0.0;
+        }
+        Objects.checkIndex(i, influences.size());
+        return (i == own ? contributions[0] : 0) + (i == shared ? contributions[1] : 0) + 0.0;
     }
 
     /**
@@ -293,7 +305,7 @@ public final class Uncertain implements Estimate {
      * @return a copy
      */
     public double[] contributions() {
-        return contributions.clone();
+        return isLeaf() ? dense() : contributions.clone();
     }
 
     /**
@@ -305,7 +317,7 @@ public final class Uncertain implements Estimate {
     public double sensitivity(Influence influence) {
         int at = influences.indexOf(influence);
         double u = influence.standardUncertainty();
-        return at < 0 || u == 0 ? 0 : contributions[at] / u + 0.0;
+        return at < 0 || u == 0 ? 0 : contribution(at) / u + 0.0;
     }
 
     /**
@@ -333,12 +345,7 @@ public final class Uncertain implements Estimate {
         if (!same(influences, other.influences) || !isFinite(sum)) {
             return result("plus", sum, new double[] {1, 1}, this, other);
         }
-        double[] a = contributions;
-        double[] b = other.contributions;
-        double[] r = new double[a.length];
-        for (int i = 0; i < r.length; i++) {
-            r[i] = a[i] + b[i];
-        }
+        double[] r = sum(1, this, 1, other);
         return new Uncertain(sum, influences, r, blind || other.blind);
     }
 
@@ -349,7 +356,7 @@ public final class Uncertain implements Estimate {
      * @return the sum
      */
     public Uncertain plus(double other) {
-        return new Uncertain(finite("plus", value + other, value, other), influences, contributions, blind);
+        return with(finite("plus", value + other, value, other), contributions, blind);
     }
 
     /**
@@ -363,12 +370,7 @@ public final class Uncertain implements Estimate {
         if (!same(influences, other.influences) || !isFinite(difference)) {
             return result("minus", difference, new double[] {1, -1}, this, other);
         }
-        double[] a = contributions;
-        double[] b = other.contributions;
-        double[] r = new double[a.length];
-        for (int i = 0; i < r.length; i++) {
-            r[i] = a[i] - b[i];
-        }
+        double[] r = sum(1, this, -1, other);
         return new Uncertain(difference, influences, r, blind || other.blind);
     }
 
@@ -379,7 +381,7 @@ public final class Uncertain implements Estimate {
      * @return the difference
      */
     public Uncertain minus(double other) {
-        return new Uncertain(finite("minus", value - other, value, other), influences, contributions, blind);
+        return with(finite("minus", value - other, value, other), contributions, blind);
     }
 
     /**
@@ -395,7 +397,7 @@ public final class Uncertain implements Estimate {
             return result("times", product, new double[] {other.value, value}, this, other)
                     .orBlind(unseen);
         }
-        double[] r = sum(other.value, contributions, value, other.contributions);
+        double[] r = sum(other.value, this, value, other);
         return new Uncertain(product, influences, r, blind || other.blind || unseen);
     }
 
@@ -406,7 +408,7 @@ public final class Uncertain implements Estimate {
      * @return the product
      */
     public Uncertain times(double other) {
-        return new Uncertain(finite("times", value * other, value, other), influences, scaled(other), blind);
+        return with(finite("times", value * other, value, other), scaled(other), blind);
     }
 
     /**
@@ -428,7 +430,7 @@ public final class Uncertain implements Estimate {
             return result("dividedBy", quotient, new double[] {one, two}, this, other)
                     .orBlind(unseen);
         }
-        double[] r = sum(one, contributions, two, other.contributions);
+        double[] r = sum(one, this, two, other);
         return new Uncertain(quotient, influences, r, blind || other.blind || unseen);
     }
 
@@ -442,7 +444,7 @@ public final class Uncertain implements Estimate {
     public Uncertain dividedBy(double other) {
         double quotient = finite("dividedBy", value / other, value, other);
         double factor = finite("dividedBy", 1 / other, value, other);
-        return new Uncertain(quotient, influences, scaled(factor), blind);
+        return with(quotient, scaled(factor), blind);
     }
 
     /**
@@ -451,7 +453,7 @@ public final class Uncertain implements Estimate {
      * @return −this
      */
     public Uncertain negated() {
-        return new Uncertain(-value, influences, scaled(-1), blind);
+        return with(-value, scaled(-1), blind);
     }
 
     /**
@@ -468,7 +470,7 @@ public final class Uncertain implements Estimate {
             throw noFirstOrder("sqrt", value);
         }
         double root = StrictMath.sqrt(value);
-        return new Uncertain(root, influences, scaled(finite("sqrt", 0.5 / root, value)), blind);
+        return with(root, scaled(finite("sqrt", 0.5 / root, value)), blind);
     }
 
     /**
@@ -477,7 +479,7 @@ public final class Uncertain implements Estimate {
      * @return sin this
      */
     public Uncertain sin() {
-        return new Uncertain(StrictMath.sin(value), influences, scaled(StrictMath.cos(value)), blind);
+        return with(StrictMath.sin(value), scaled(StrictMath.cos(value)), blind);
     }
 
     /**
@@ -487,7 +489,7 @@ public final class Uncertain implements Estimate {
      */
     public Uncertain cos() {
         boolean unseen = value == 0 && !isExact();
-        return new Uncertain(StrictMath.cos(value), influences, scaled(-StrictMath.sin(value)), blind || unseen);
+        return with(StrictMath.cos(value), scaled(-StrictMath.sin(value)), blind || unseen);
     }
 
     /**
@@ -498,13 +500,13 @@ public final class Uncertain implements Estimate {
      */
     public Uncertain acos() {
         if (StrictMath.abs(value) == 1 && isExact()) {
-            return new Uncertain(StrictMath.acos(value), influences, contributions, blind);
+            return with(StrictMath.acos(value), contributions, blind);
         }
         if (!(value > -1 && value < 1)) {
             throw noFirstOrder("acos", value);
         }
         double slope = -1 / StrictMath.sqrt((1 - value) * (1 + value));
-        return new Uncertain(StrictMath.acos(value), influences, scaled(slope), blind);
+        return with(StrictMath.acos(value), scaled(slope), blind);
     }
 
     /**
@@ -515,12 +517,14 @@ public final class Uncertain implements Estimate {
      */
     public double covariance(Uncertain other) {
         if (same(influences, other.influences)) {
-            return Sums.ofProducts(contributions, other.contributions) + 0.0;
+            return Sums.ofProducts(dense(), other.dense()) + 0.0;
         }
+        double[] a = dense();
+        double[] b = other.dense();
         double sum = 0;
-        for (int i = 0; i < contributions.length; i++) {
+        for (int i = 0; i < a.length; i++) {
             int at = other.influences.indexOf(influences.get(i));
-            sum += at < 0 ? 0 : contributions[i] * other.contributions[at];
+            sum += at < 0 ? 0 : a[i] * b[at];
         }
         return sum + 0.0;
     }
@@ -549,11 +553,11 @@ public final class Uncertain implements Estimate {
     public boolean isCloseTo(Uncertain other, double tolerance) {
         Require.atLeastZero("tolerance", tolerance, "");
         Influences all = influences.union(other.influences);
-        Uncertain one = onto(all);
-        Uncertain two = other.onto(all);
+        double[] one = onto(all).dense();
+        double[] two = other.onto(all).dense();
         boolean close = StrictMath.abs(value - other.value) <= tolerance;
-        for (int i = 0; i < one.contributions.length; i++) {
-            close &= StrictMath.abs(one.contributions[i] - two.contributions[i]) <= tolerance;
+        for (int i = 0; i < one.length; i++) {
+            close &= StrictMath.abs(one[i] - two[i]) <= tolerance;
         }
         return close;
     }
@@ -567,8 +571,10 @@ public final class Uncertain implements Estimate {
                 || !influences.equals(that.influences)) {
             return false;
         }
-        for (int i = 0; i < contributions.length; i++) {
-            if (contributions[i] != that.contributions[i]) {
+        double[] a = dense();
+        double[] b = that.dense();
+        for (int i = 0; i < a.length; i++) {
+            if (a[i] != b[i]) {
                 return false;
             }
         }
@@ -578,7 +584,7 @@ public final class Uncertain implements Estimate {
     @Override
     public int hashCode() {
         int hash = Double.hashCode(value);
-        for (double c : contributions) {
+        for (double c : dense()) {
             hash = 31 * hash + Double.hashCode(c + 0.0);
         }
         return hash;
@@ -590,7 +596,26 @@ public final class Uncertain implements Estimate {
     }
 
     Uncertain orBlind(boolean unseen) {
-        return unseen && !blind ? new Uncertain(value, influences, contributions, true) : this;
+        return unseen && !blind ? with(value, contributions, true) : this;
+    }
+
+    /** Another value and other contributions at the same places. */
+    private Uncertain with(double other, double[] changed, boolean marked) {
+        return new Uncertain(other, influences, changed, own, shared, marked);
+    }
+
+    private boolean isLeaf() {
+        return own != NO_LEAF;
+    }
+
+    /** One contribution for each influence; not to be written to. */
+    private double[] dense() {
+        if (!isLeaf()) {
+            return contributions;
+        }
+        double[] r = new double[influences.size()];
+        addTo(r, 1);
+        return r;
     }
 
     private boolean isExact() {
@@ -612,23 +637,44 @@ public final class Uncertain implements Estimate {
 
     private double[] spread(Influences basis) {
         double[] r = new double[basis.size()];
-        for (int i = 0; i < contributions.length; i++) {
+        double[] a = dense();
+        for (int i = 0; i < a.length; i++) {
             int at = basis.indexOf(influences.get(i));
             if (at < 0) {
                 throw new IllegalArgumentException("basis must have every influence of the number, lacks "
                         + influences.get(i).id());
             }
-            r[at] = contributions[i];
+            r[at] = a[i];
         }
         return r;
     }
 
-    private static double[] sum(double p, double[] a, double q, double[] b) {
-        double[] r = new double[a.length];
+    /** p · a + q · b for two numbers on the same basis. */
+    private static double[] sum(double p, Uncertain a, double q, Uncertain b) {
+        double[] r = new double[a.influences.size()];
+        if (a.isLeaf() || b.isLeaf()) {
+            a.addTo(r, p);
+            b.addTo(r, q);
+            return r;
+        }
+        double[] x = a.contributions;
+        double[] y = b.contributions;
         for (int i = 0; i < r.length; i++) {
-            r[i] = p * a[i] + q * b[i];
+            r[i] = p * x[i] + q * y[i];
         }
         return r;
+    }
+
+    /** Adds the contributions to those of another number on the same basis. */
+    private void addTo(double[] r, double factor) {
+        if (isLeaf()) {
+            r[own] += factor * contributions[0];
+            r[shared] += factor * contributions[1];
+            return;
+        }
+        for (int i = 0; i < r.length; i++) {
+            r[i] += factor * contributions[i];
+        }
     }
 
     private static Uncertain result(String operation, double value, double[] partials, Uncertain... inputs) {
@@ -661,9 +707,13 @@ public final class Uncertain implements Estimate {
     }
 
     private void addTo(double[] r, Influences basis, double factor) {
-        for (int i = 0; i < contributions.length; i++) {
-            int at = same(basis, influences) ? i : basis.indexOf(influences.get(i));
-            r[at] += factor * contributions[i];
+        if (same(basis, influences)) {
+            addTo(r, factor);
+            return;
+        }
+        double[] a = dense();
+        for (int i = 0; i < a.length; i++) {
+            r[basis.indexOf(influences.get(i))] += factor * a[i];
         }
     }
 
