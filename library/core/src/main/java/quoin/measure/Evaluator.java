@@ -119,7 +119,8 @@ public final class Evaluator {
      * @param shift what to add
      */
     public void linear(int row, double factor, int a, double shift) {
-        linear(row, "linear", factor * values[a] + shift, factor, a, 0, a, blind[a]);
+        scaled(row, finite("linear", factor), a);
+        write(row, "linear", factor * values[a] + shift, blind[a]);
     }
 
     /**
@@ -162,7 +163,10 @@ public final class Evaluator {
      */
     public void least(int row, int a, int b) {
         int from = values[a] <= values[b] ? a : b;
-        linear(row, "least", values[from], 1, from, 0, from, blind[from]);
+        if (from != row) {
+            scaled(row, 1, from);
+            write(row, "least", values[from], blind[from]);
+        }
     }
 
     /**
@@ -211,7 +215,16 @@ public final class Evaluator {
      * @return u, 0 or more
      */
     public double standardUncertainty(int row) {
-        return StrictMath.sqrt(covariance(row, row));
+        double sum = 0;
+        for (int w = 0; w < words; w++) {
+            long rest = touched[row * words + w];
+            while (rest != 0) {
+                double c = contributions[row * n + w * BITS + Long.numberOfTrailingZeros(rest)];
+                sum += c * c;
+                rest &= rest - 1;
+            }
+        }
+        return StrictMath.sqrt(finite("variance", sum));
     }
 
     /**
@@ -267,6 +280,19 @@ public final class Evaluator {
             }
         }
         return true;
+    }
+
+    private void scaled(int row, double factor, int a) {
+        for (int w = 0; w < words; w++) {
+            long now = touched[a * words + w];
+            clear(row, w, touched[row * words + w] & ~now);
+            touched[row * words + w] = now;
+            while (now != 0) {
+                int i = w * BITS + Long.numberOfTrailingZeros(now);
+                contributions[row * n + i] = factor * contributions[a * n + i];
+                now &= now - 1;
+            }
+        }
     }
 
     private void linear(int row, String name, double value, double pa, int a, double pb, int b, boolean marked) {

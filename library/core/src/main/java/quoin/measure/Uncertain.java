@@ -37,8 +37,7 @@ public final class Uncertain implements Estimate {
         this(value, influences, contributions, NO_LEAF, NO_LEAF, blind);
     }
 
-    private Uncertain(
-            double value, Influences influences, double[] contributions, int own, int shared, boolean blind) {
+    private Uncertain(double value, Influences influences, double[] contributions, int own, int shared, boolean blind) {
         this.value = value + 0.0;
         this.influences = influences;
         this.contributions = contributions;

@@ -14,9 +14,8 @@ final class ByDerivatives implements Work {
     @Override
     public double once(int time) {
         Room.read(v, time);
-        DerivativeStructure scale = parameter(SCALE, 1);
         for (int i = 0; i < Room.READINGS; i++) {
-            r[i] = parameter(i, v[i]).multiply(scale);
+            r[i] = reading(i, v[i]);
         }
         y[0] = angle(r[0], r[3], r[5]);
         y[1] = angle(r[0], r[1], r[4]);
@@ -25,16 +24,27 @@ final class ByDerivatives implements Work {
         y[4] = r[4].subtract(r[5]);
         y[5] = least(r[6], least(r[7], r[8]));
         y[6] = least(r[9], least(r[10], r[11]));
-        y[7] = y[5].subtract(parameter(SCALE + 1, Room.OFF_WIDTH));
-        y[8] = y[6].subtract(parameter(SCALE + 2, Room.OFF_LENGTH));
-        y[9] = y[7].negate().add(Room.MOST_WIDTH);
-        y[10] = y[8].negate().add(Room.MOST_LENGTH);
-        y[11] = y[7].multiply(y[8]).negate().add(Room.MOST_AREA);
+        DerivativeStructure width = y[5].subtract(parameter(SCALE + 1, Room.OFF_WIDTH));
+        DerivativeStructure length = y[6].subtract(parameter(SCALE + 2, Room.OFF_LENGTH));
+        y[7] = width.subtract(Room.SIZE_WIDTH);
+        y[8] = length.subtract(Room.SIZE_LENGTH);
+        y[9] = width.negate().add(Room.MOST_WIDTH);
+        y[10] = length.negate().add(Room.MOST_LENGTH);
+        y[11] = width.multiply(length).negate().add(Room.MOST_AREA);
         double sum = 0;
         for (DerivativeStructure output : y) {
             sum += output.getValue() + standardUncertainty(output);
         }
         return sum;
+    }
+
+    /** Stated with both its slopes at once, the cheapest way here too. */
+    private static DerivativeStructure reading(int own, double value) {
+        double[] derivatives = new double[PARAMETERS + 1];
+        derivatives[0] = value;
+        derivatives[1 + own] = 1;
+        derivatives[1 + SCALE] = value;
+        return new DerivativeStructure(PARAMETERS, 1, derivatives);
     }
 
     private static DerivativeStructure parameter(int index, double value) {

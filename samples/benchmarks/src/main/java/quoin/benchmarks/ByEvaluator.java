@@ -7,8 +7,10 @@ final class ByEvaluator implements Work {
     private static final int SCALE = Room.READINGS;
     private static final int OFF_WIDTH = 12;
     private static final int OFF_LENGTH = 13;
+    private static final int WIDTH = 14;
+    private static final int LENGTH = 15;
     /** The first of the rows that hold outputs. */
-    static final int Y = 14;
+    static final int Y = 16;
 
     private final double[] v = new double[Room.READINGS];
     final Evaluator rows = new Evaluator(ByNumbers.influences(), Y + Room.OUTPUTS);
@@ -33,11 +35,13 @@ final class ByEvaluator implements Work {
         rows.least(Y + 5, 6, Y + 5);
         rows.least(Y + 6, 10, 11);
         rows.least(Y + 6, 9, Y + 6);
-        rows.minus(Y + 7, Y + 5, OFF_WIDTH);
-        rows.minus(Y + 8, Y + 6, OFF_LENGTH);
-        rows.linear(Y + 9, -1, Y + 7, Room.MOST_WIDTH);
-        rows.linear(Y + 10, -1, Y + 8, Room.MOST_LENGTH);
-        rows.times(Y + 11, Y + 7, Y + 8);
+        rows.minus(WIDTH, Y + 5, OFF_WIDTH);
+        rows.minus(LENGTH, Y + 6, OFF_LENGTH);
+        rows.linear(Y + 7, 1, WIDTH, -Room.SIZE_WIDTH);
+        rows.linear(Y + 8, 1, LENGTH, -Room.SIZE_LENGTH);
+        rows.linear(Y + 9, -1, WIDTH, Room.MOST_WIDTH);
+        rows.linear(Y + 10, -1, LENGTH, Room.MOST_LENGTH);
+        rows.times(Y + 11, WIDTH, LENGTH);
         rows.linear(Y + 11, -1, Y + 11, Room.MOST_AREA);
         double sum = 0;
         for (int i = Y; i < Y + Room.OUTPUTS; i++) {

@@ -34,30 +34,31 @@ final class ByHand implements Work {
         u[5] = StrictMath.sqrt(ofWidth);
         y[6] = l;
         u[6] = StrictMath.sqrt(ofLength);
-        y[7] = w - Room.OFF_WIDTH;
+        double width = w - Room.OFF_WIDTH;
+        y[7] = width - Room.SIZE_WIDTH;
         u[7] = StrictMath.sqrt(ofWidth + Room.OFF_WIDTH_U * Room.OFF_WIDTH_U);
-        y[8] = l - Room.OFF_LENGTH;
+        double length = l - Room.OFF_LENGTH;
+        y[8] = length - Room.SIZE_LENGTH;
         u[8] = StrictMath.sqrt(ofLength + Room.OFF_LENGTH_U * Room.OFF_LENGTH_U);
-        y[9] = Room.MOST_WIDTH - y[7];
+        y[9] = Room.MOST_WIDTH - width;
         u[9] = u[7];
-        y[10] = Room.MOST_LENGTH - y[8];
+        y[10] = Room.MOST_LENGTH - length;
         u[10] = u[8];
-        y[11] = Room.MOST_AREA - y[7] * y[8];
-        double both = Room.SCALE * (w * y[8] + l * y[7]);
-        u[11] = StrictMath.sqrt(y[8] * y[8] * (fresh + Room.OFF_WIDTH_U * Room.OFF_WIDTH_U)
-                + y[7] * y[7] * (fresh + Room.OFF_LENGTH_U * Room.OFF_LENGTH_U)
+        y[11] = Room.MOST_AREA - width * length;
+        double both = Room.SCALE * (w * length + l * width);
+        u[11] = StrictMath.sqrt(length * length * (fresh + Room.OFF_WIDTH_U * Room.OFF_WIDTH_U)
+                + width * width * (fresh + Room.OFF_LENGTH_U * Room.OFF_LENGTH_U)
                 + both * both);
     }
 
+    /** An error of the scale leaves an angle as it is. */
     private void angle(int i, double a, double b, double c) {
         double ab = a * b;
         double cos = (a * a + b * b - c * c) / (2 * ab);
         double over = 1 / (ab * StrictMath.sqrt((1 - cos) * (1 + cos)));
-        double pa = (b * cos - a) * over;
-        double pb = (a * cos - b) * over;
-        double pc = c * over;
-        double scale = Room.SCALE * (pa * a + pb * b + pc * c);
+        double pa = b * cos - a;
+        double pb = a * cos - b;
         y[i] = StrictMath.acos(cos);
-        u[i] = StrictMath.sqrt(Room.FRESH * Room.FRESH * (pa * pa + pb * pb + pc * pc) + scale * scale);
+        u[i] = Room.FRESH * over * StrictMath.sqrt(pa * pa + pb * pb + c * c);
     }
 }

@@ -57,11 +57,13 @@ final class ByNumbers implements Work {
         y[4] = r[4].minus(r[5]);
         y[5] = least(r[6], least(r[7], r[8]));
         y[6] = least(r[9], least(r[10], r[11]));
-        y[7] = y[5].minus(offWidth);
-        y[8] = y[6].minus(offLength);
-        y[9] = y[7].negated().plus(Room.MOST_WIDTH);
-        y[10] = y[8].negated().plus(Room.MOST_LENGTH);
-        y[11] = y[7].times(y[8]).negated().plus(Room.MOST_AREA);
+        Uncertain width = y[5].minus(offWidth);
+        Uncertain length = y[6].minus(offLength);
+        y[7] = width.minus(Room.SIZE_WIDTH);
+        y[8] = length.minus(Room.SIZE_LENGTH);
+        y[9] = width.negated().plus(Room.MOST_WIDTH);
+        y[10] = length.negated().plus(Room.MOST_LENGTH);
+        y[11] = width.times(length).negated().plus(Room.MOST_AREA);
         double sum = 0;
         for (Uncertain output : y) {
             sum += output.value() + output.standardUncertainty();

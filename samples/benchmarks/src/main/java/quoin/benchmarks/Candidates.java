@@ -14,7 +14,10 @@ final class Candidates {
     record Line(String name, double most, double bytes) {}
 
     static final List<Line> LINES = List.of(
-            new Line("numbers", 6, 6000), new Line("evaluator", 4, 0), new Line("derivatives", Double.NaN, Double.NaN));
+            new Line("numbers", 6, 6000),
+            new Line("evaluator", 4, 0),
+            new Line("derivatives", Double.NaN, Double.NaN),
+            new Line("derivatives by numbers", Double.NaN, Double.NaN));
 
     private Candidates() {}
 
@@ -23,6 +26,8 @@ final class Candidates {
             case "numbers" -> new Pair(new ByHand(), new ByNumbers());
             case "evaluator" -> new Pair(new ByHand(), new ByEvaluator());
             case "derivatives" -> new Pair(new ByHand(), new ByDerivatives());
+            // How much faster the numbers are: promised is at least 6.
+            case "derivatives by numbers" -> new Pair(new ByNumbers(), new ByDerivatives());
             default -> throw new IllegalArgumentException("candidate must be one of " + LINES + ", got " + name);
         };
     }

@@ -5,7 +5,6 @@ import java.lang.management.ManagementFactory;
 /** A candidate and its yardstick, a millisecond of the one after a millisecond of the other. */
 final class Pair {
     private static final double BATCH_NS = 1e6;
-    private static final int WARM = 20_000;
 
     private final Work yardstick;
     private final Work candidate;
@@ -18,20 +17,22 @@ final class Pair {
         this.candidate = candidate;
     }
 
-    /** Warms both up and finds how many of each make a batch. */
+    /** Warms both up and finds how many of each make a batch: by the best time seen, for others work here, too. */
     Pair warm(double seconds) {
         double end = System.nanoTime() + seconds * 1e9;
+        double first = BATCH_NS;
+        double second = BATCH_NS;
         while (System.nanoTime() < end) {
-            long first = time(yardstick, yardsticks);
-            long second = time(candidate, candidates);
-            yardsticks = count(yardsticks, first);
-            candidates = count(candidates, second);
+            first = Math.min(first, (double) time(yardstick, yardsticks) / yardsticks);
+            second = Math.min(second, (double) time(candidate, candidates) / candidates);
+            yardsticks = count(first);
+            candidates = count(second);
         }
         return this;
     }
 
-    private static int count(int now, long took) {
-        return (int) Math.max(1, Math.min(WARM * 50.0, now * BATCH_NS / Math.max(1, took)));
+    private static int count(double best) {
+        return (int) Math.max(1, BATCH_NS / Math.max(1, best));
     }
 
     /** How much longer the candidate takes than its yardstick, from one batch of each. */

@@ -26,9 +26,12 @@ public final class Ratios {
      * Prints the table.
      *
      * @param args none
+     * @throws RunnerException if a benchmark fails
+     * @throws IOException if another process cannot be run
      */
-    public static void main(String[] args) throws RunnerException {
-        System.out.println("candidate      ratio to code by hand (5 % to 95 %)     promised    bytes an evaluation");
+    public static void main(String[] args) throws RunnerException, IOException {
+        System.out.println(
+                "candidate              ratio to code by hand (5 % to 95 %)     promised    bytes an evaluation");
         for (Candidates.Line line : Candidates.LINES) {
             Options options = new OptionsBuilder()
                     .include(RoomBenchmark.class.getName())
@@ -40,7 +43,7 @@ public final class Ratios {
             Statistics bytes = statistics(result, "bytes");
             System.out.println(String.format(
                     Locale.ROOT,
-                    "%-14s %6.2f (%.2f to %.2f) %28s %12.0f%s",
+                    "%-22s %6.2f (%.2f to %.2f) %28s %12.0f%s",
                     line.name(),
                     ratio.getPercentile(50),
                     ratio.getPercentile(5),

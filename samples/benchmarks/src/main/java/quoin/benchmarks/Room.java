@@ -4,7 +4,10 @@ package quoin.benchmarks;
 final class Room {
     /** Sides one to four, two diagonals, three widths, three lengths. */
     static final int READINGS = 12;
-    /** Corner angles, diagonal difference, least width and length, two sizes' margins, three more margins. */
+    /**
+     * Corner angles, diagonal difference, least width and length; what width and length less their deductions leave beyond
+     * the sizes, which are decided and so without doubt; the margins of both and of their product to an upper limit.
+     */
     static final int OUTPUTS = 12;
 
     static final double FRESH = 0.5;
@@ -13,6 +16,8 @@ final class Room {
     static final double OFF_WIDTH_U = 0.4;
     static final double OFF_LENGTH = 5;
     static final double OFF_LENGTH_U = 0.25;
+    static final double SIZE_WIDTH = 1486;
+    static final double SIZE_LENGTH = 2393;
     static final double MOST_WIDTH = 1600;
     static final double MOST_LENGTH = 2500;
     static final double MOST_AREA = 4e6;

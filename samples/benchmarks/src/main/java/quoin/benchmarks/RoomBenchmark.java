@@ -33,7 +33,7 @@ public class RoomBenchmark {
         /** Warms both up. */
         @Setup
         public void warm() {
-            pair = Candidates.pair(name).warm(2);
+            pair = Candidates.pair(name).warm(4);
         }
     }
 

@@ -1,5 +1,6 @@
 package quoin.benchmarks;
 
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -45,9 +46,10 @@ public final class Trials {
                 Double.isNaN(sink) ? " (not finite)" : ""));
     }
 
-    static void print() {
+    static void print() throws IOException {
         System.out.println(Ratios.fresh(Trials.class, "-XX:+UseSerialGC"));
         System.out.println(Ratios.fresh(LeastMemory.class, "-XX:+UseSerialGC", "-Xmx64m"));
+        System.out.println(Numpy.compared());
     }
 
     static void model(double[] in, double[] out) {
@@ -58,11 +60,13 @@ public final class Trials {
         out[4] = in[4] - in[5];
         out[5] = Math.min(in[6], Math.min(in[7], in[8]));
         out[6] = Math.min(in[9], Math.min(in[10], in[11]));
-        out[7] = out[5] - in[12];
-        out[8] = out[6] - in[13];
-        out[9] = Room.MOST_WIDTH - out[7];
-        out[10] = Room.MOST_LENGTH - out[8];
-        out[11] = Room.MOST_AREA - out[7] * out[8];
+        double width = out[5] - in[12];
+        double length = out[6] - in[13];
+        out[7] = width - Room.SIZE_WIDTH;
+        out[8] = length - Room.SIZE_LENGTH;
+        out[9] = Room.MOST_WIDTH - width;
+        out[10] = Room.MOST_LENGTH - length;
+        out[11] = Room.MOST_AREA - width * length;
     }
 
     private static double angle(double a, double b, double c) {

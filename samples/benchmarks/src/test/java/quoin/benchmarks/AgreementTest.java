@@ -31,8 +31,8 @@ class AgreementTest {
                         .isEqualTo(numbers.y[i]);
                 assertThat(evaluator.rows.standardUncertainty(ByEvaluator.Y + i))
                         .isCloseTo(u, within(1e-12 * u));
-                assertThat(derivatives.y[i].getValue()).isCloseTo(y, within(1e-11 * Math.abs(y)));
-                assertThat(ByDerivatives.standardUncertainty(derivatives.y[i])).isCloseTo(u, within(1e-9 * u));
+                assertThat(derivatives.y[i].getValue()).isCloseTo(y, within(1e-12 * Math.abs(y)));
+                assertThat(ByDerivatives.standardUncertainty(derivatives.y[i])).isCloseTo(u, within(1e-12 * u));
             }
         }
     }
