@@ -75,10 +75,7 @@ public final class Args {
      * @throws IllegalArgumentException if the number is not finite
      */
     public Args with(String name, double number) {
-        if (!Double.isFinite(number)) {
-            throw new IllegalArgumentException(name + " must be a finite number, got " + number);
-        }
-        return add(name, number + 0.0);
+        return add(name, requireFinite(number, name) + 0.0);
     }
 
     /**
@@ -111,6 +108,13 @@ public final class Args {
      */
     public Optional<Object> get(String name) {
         return Optional.ofNullable(values.get(name));
+    }
+
+    static double requireFinite(double number, String what) {
+        if (!Double.isFinite(number)) {
+            throw new IllegalArgumentException(what + " must be a finite number, got " + number);
+        }
+        return number;
     }
 
     static void requireId(String id, String what) {

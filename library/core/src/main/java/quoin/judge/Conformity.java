@@ -21,8 +21,9 @@ public final class Conformity {
      * The probability that an estimate keeps a bound.
      *
      * <p>One value: P = &Phi;((atMost &minus; y)/u) &minus; &Phi;((atLeast &minus; y)/u), 0 or 1 where u = 0, with
-     * Student's t for &Phi; where the influences have few degrees of freedom. Parts of a least or greatest are taken as
-     * normal. A least keeps atLeast when all its parts do, and atMost when one does; a greatest the other way round; a largest in size
+     * Student's t for &Phi; where the influences have few degrees of freedom. Parts of a least or greatest have the same
+     * tails each, and are correlated as normal numbers are. Where first order sees no doubt although there is some
+     * ({@link Uncertain#isFirstOrderBlind()} with u = 0) the odds are bounded by 0 and 1 only. A least keeps atLeast when all its parts do, and atMost when one does; a greatest the other way round; a largest in size
      * keeps a bound when all its parts do.
      *
      * @param estimate the value with its doubt
@@ -31,7 +32,7 @@ public final class Conformity {
      */
     public static Odds odds(Estimate estimate, Bound bound) {
         if (estimate instanceof Uncertain value) {
-            return Odds.firstOrder(Marginal.odds(value, bound));
+            return one(value, bound);
         }
         return jointOdds(List.of(new Constraint(estimate, bound)));
     }
@@ -44,9 +45,19 @@ public final class Conformity {
      */
     public static Odds jointOdds(List<Constraint> constraints) {
         if (constraints.size() == 1 && constraints.get(0).estimate() instanceof Uncertain value) {
-            return Odds.firstOrder(Marginal.odds(value, constraints.get(0).bound()));
+            return one(value, constraints.get(0).bound());
         }
         return new Region(constraints).odds();
+    }
+
+    private static Odds one(Uncertain value, Bound bound) {
+        double p = Marginal.odds(value, bound);
+        return Marginal.isBlind(value) ? unknown(p) : Odds.firstOrder(p);
+    }
+
+    /** The odds where first order is blind: only that they are a probability is known. */
+    static Odds unknown(double value) {
+        return new Odds(value, 0, 1, Odds.Method.BOUNDS);
     }
 
     /**

@@ -15,6 +15,9 @@ final class Gauss {
     private static final double ROOT_TWO_PI_INVERSE = 1 / StrictMath.sqrt(2 * StrictMath.PI);
     private static final double ROOT_TWO = StrictMath.sqrt(2.0);
 
+    /** What the inverse of the normal can tell from nothing. */
+    private static final double LEAST_TAIL = 1e-16;
+
     private Gauss() {}
 
     /** P(Z &le; z); NaN gives NaN. */
@@ -46,6 +49,15 @@ final class Gauss {
         return lo > 0
                 ? below(-lo, degreesOfFreedom) - below(-hi, degreesOfFreedom)
                 : below(hi, degreesOfFreedom) - below(lo, degreesOfFreedom);
+    }
+
+    /** The z that Z stays below as surely as T stays below t; t itself for infinite degrees of freedom. */
+    static double score(double t, double degreesOfFreedom) {
+        if (degreesOfFreedom == Double.POSITIVE_INFINITY || !(Math.abs(t) > 0 && Math.abs(t) <= Double.MAX_VALUE)) {
+            return t;
+        }
+        double tail = below(-Math.abs(t), degreesOfFreedom);
+        return Math.copySign(quantile(Math.max(LEAST_TAIL, tail)), t);
     }
 
     /** The z with P(Z &le; z) = p, for 0 &lt; p &lt; 1. */

@@ -12,8 +12,13 @@ import quoin.measure.Dimension;
  * @param against which limit: {@code atLeast} or {@code atMost}
  */
 public record Margin(double value, double u, Dimension dimension, String against) {
-    /** Checks that nothing is missing. */
+    /** Checks the numbers and that nothing is missing. */
     public Margin {
+        value = Args.requireFinite(value, "margin") + 0.0;
+        u = Args.requireFinite(u, "u") + 0.0;
+        if (!(u >= 0)) {
+            throw new IllegalArgumentException("u must be 0 or more, got " + u);
+        }
         Objects.requireNonNull(dimension, "dimension");
         Objects.requireNonNull(against, "against");
     }

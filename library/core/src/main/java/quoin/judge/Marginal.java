@@ -18,6 +18,21 @@ final class Marginal {
         return Gauss.between(lo, hi, degreesOfFreedom(value));
     }
 
+    /**
+     * The slack that leaves a normal number of that doubt the same odds; the slack itself where there is no doubt or it
+     * is normal.
+     */
+    static double asNormal(double slack, Uncertain value) {
+        double degrees = degreesOfFreedom(value);
+        double u = value.standardUncertainty();
+        return degrees == Double.POSITIVE_INFINITY || u == 0 ? slack : u * Gauss.score(slack / u, degrees);
+    }
+
+    /** Whether first order sees no doubt at all where there is some: the odds may then be anything. */
+    static boolean isBlind(Uncertain value) {
+        return value.isFirstOrderBlind() && value.standardUncertainty() == 0;
+    }
+
     /** The same with normal tails, whatever the degrees of freedom. */
     static double normal(Uncertain value, Bound bound) {
         double u = value.standardUncertainty();

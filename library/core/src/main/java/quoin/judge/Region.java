@@ -74,6 +74,11 @@ final class Region {
 
     /** {@return the probability that all constraints hold} */
     Odds odds() {
+        Odds odds = seen();
+        return values.stream().anyMatch(Marginal::isBlind) ? Conformity.unknown(odds.value()) : odds;
+    }
+
+    private Odds seen() {
         if (mustNotAll.size() > MOST_GROUPS) {
             return boundsOfSingles();
         }
@@ -124,7 +129,8 @@ final class Region {
     private Odds probability(List<Side> sides, List<double[]> rows) {
         List<JointNormal.Row> conditions = new ArrayList<>();
         for (Side side : sides) {
-            double slack = side.sign() * (values.get(side.value()).value() - side.limit());
+            Uncertain value = values.get(side.value());
+            double slack = Marginal.asNormal(side.sign() * (value.value() - side.limit()), value);
             double[] row = rows.get(side.value());
             conditions.add(new JointNormal.Row(slack, side.sign() > 0 ? row : negated(row)));
         }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 
 /**
@@ -15,6 +16,8 @@ import java.util.function.Function;
  * @param parts its influences put together by what they belong to, the largest first
  */
 public record Budget(Uncertain number, List<Line> lines, List<Part> parts) {
+    private static final double ROUNDING = 1e-12;
+
     /**
      * One influence.
      *
@@ -23,7 +26,15 @@ public record Budget(Uncertain number, List<Line> lines, List<Part> parts) {
      * @param contribution sensitivity · u, with its sign, in the unit of the number
      * @param share its part of the variance, 0 to 1
      */
-    public record Line(Influence influence, double sensitivity, double contribution, double share) {}
+    public record Line(Influence influence, double sensitivity, double contribution, double share) {
+        /** Checks every part. */
+        public Line {
+            Objects.requireNonNull(influence, "influence");
+            sensitivity = Require.finite("sensitivity", sensitivity, "");
+            contribution = Require.finite("contribution", contribution, "");
+            share = partOfTheWhole(share);
+        }
+    }
 
     /**
      * Several influences that belong to one thing: an instrument, a reading, a number of a rulebook, a correlated group.
@@ -32,7 +43,14 @@ public record Budget(Uncertain number, List<Line> lines, List<Part> parts) {
      * @param contribution the root of the sum of their squares, 0 or more, in the unit of the number
      * @param share their part of the variance, 0 to 1
      */
-    public record Part(String name, double contribution, double share) {}
+    public record Part(String name, double contribution, double share) {
+        /** Checks every part. */
+        public Part {
+            Require.id("name", name);
+            contribution = Require.atLeastZero("contribution", contribution, "");
+            share = partOfTheWhole(share);
+        }
+    }
 
     /** Copies the lists. */
     public Budget {
@@ -77,6 +95,11 @@ public record Budget(Uncertain number, List<Line> lines, List<Part> parts) {
         lines.sort(Comparator.comparingDouble((Line line) -> -line.share()));
         parts.sort(Comparator.comparingDouble((Part part) -> -part.share()));
         return new Budget(number, lines, parts);
+    }
+
+    /** Rounding may leave a share a little above the whole. */
+    private static double partOfTheWhole(double share) {
+        return StrictMath.min(1, Require.between("share", share, 0, 1 + ROUNDING, ""));
     }
 
     /**

@@ -51,7 +51,8 @@ public final class CorrelatedInputs {
                 throw Require.refused("correlation of an input with itself", "1", correlations[i][i], "");
             }
             for (int j = 0; j < values.length; j++) {
-                covariance[i][j] = correlations[i][j] * uncertainties[i] * uncertainties[j];
+                double r = Require.finite("correlation", correlations[i][j], "");
+                covariance[i][j] = r * uncertainties[i] * uncertainties[j];
             }
         }
         return build(group, values, covariance, Double.POSITIVE_INFINITY);

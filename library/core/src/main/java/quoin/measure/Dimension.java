@@ -90,9 +90,10 @@ public enum Dimension {
      *
      * @param base the value in the base unit
      * @return (base − offset) / factor, in the answer unit
+     * @throws IllegalArgumentException if the value is not finite
      */
     public double toAnswer(double base) {
-        return (base - offset) / factor + 0.0;
+        return (finite(base, baseUnit) - offset) / factor + 0.0;
     }
 
     /**
@@ -100,9 +101,10 @@ public enum Dimension {
      *
      * @param value the value in the answer unit
      * @return value · factor + offset, in the base unit
+     * @throws IllegalArgumentException if the value is not finite
      */
     public double fromAnswer(double value) {
-        return value * factor + offset + 0.0;
+        return finite(value, answerUnit) * factor + offset + 0.0;
     }
 
     /**
@@ -111,9 +113,10 @@ public enum Dimension {
      *
      * @param base the width in the base unit
      * @return base / factor, in the answer unit
+     * @throws IllegalArgumentException if the value is not finite
      */
     public double widthToAnswer(double base) {
-        return base / factor + 0.0;
+        return finite(base, baseUnit) / factor + 0.0;
     }
 
     /**
@@ -121,8 +124,13 @@ public enum Dimension {
      *
      * @param value the width in the answer unit
      * @return value · factor, in the base unit
+     * @throws IllegalArgumentException if the value is not finite
      */
     public double widthFromAnswer(double value) {
-        return value * factor + 0.0;
+        return finite(value, answerUnit) * factor + 0.0;
+    }
+
+    private static double finite(double value, String unit) {
+        return Require.finite("value", value, unit);
     }
 }

@@ -96,8 +96,10 @@ public record Doubt(Statement statement, double amount, double coverageFactor, G
      *
      * @param reading the reading in base units
      * @return the standard uncertainty in base units
+     * @throws IllegalArgumentException if the reading is not finite
      */
     public double standardUncertainty(double reading) {
+        Require.finite("reading", reading, unit(dimension));
         double fixed = switch (statement) {
             case STANDARD -> amount;
             case LIMITS -> amount / StrictMath.sqrt(3);

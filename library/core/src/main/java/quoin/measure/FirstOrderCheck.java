@@ -11,6 +11,13 @@ package quoin.measure;
  * @param tolerance what they may be apart
  */
 public record FirstOrderCheck(double lowDifference, double highDifference, double tolerance) {
+    /** Checks every part. */
+    public FirstOrderCheck {
+        lowDifference = Require.atLeastZero("difference of the lower ends", lowDifference, "");
+        highDifference = Require.atLeastZero("difference of the upper ends", highDifference, "");
+        tolerance = Require.atLeastZero("tolerance", tolerance, "");
+    }
+
     /**
      * Compares a first-order result with a simulated one.
      *

@@ -26,8 +26,12 @@ public record SecondOrder(
     private static final double STEP = 0.125;
     private static final double NOTHING = 1e-9;
 
-    /** Copies the list. */
+    /** Checks the numbers and copies the list. */
     public SecondOrder {
+        value = Require.finite("value", value, "");
+        firstOrder = Require.finite("value of first order", firstOrder, "");
+        firstOrderUncertainty = Require.atLeastZero("standard uncertainty of first order", firstOrderUncertainty, "");
+        standardUncertainty = Require.atLeastZero("standard uncertainty", standardUncertainty, "");
         unseen = List.copyOf(unseen);
     }
 

@@ -20,4 +20,19 @@ public record SimulatedOutput(
         double valueError,
         double uncertaintyError,
         double lowError,
-        double highError) {}
+        double highError) {
+    /** Checks every part. */
+    public SimulatedOutput {
+        value = Require.finite("value", value, "");
+        standardUncertainty = Require.atLeastZero("standard uncertainty", standardUncertainty, "");
+        low = Require.finite("lower end", low, "");
+        high = Require.finite("upper end", high, "");
+        if (!(low <= high)) {
+            throw Require.refused("lower end", "at most the upper end, " + Require.show(high), low, "");
+        }
+        valueError = Require.atLeastZero("error of the value", valueError, "");
+        uncertaintyError = Require.atLeastZero("error of the standard uncertainty", uncertaintyError, "");
+        lowError = Require.atLeastZero("error of the lower end", lowError, "");
+        highError = Require.atLeastZero("error of the upper end", highError, "");
+    }
+}

@@ -6,12 +6,16 @@ import java.util.List;
 public final class Simulation {
     private final int trials;
     private final boolean settled;
+    private final double probability;
+    private final MonteCarlo.Interval interval;
     private final List<SimulatedOutput> outputs;
     private final double[][] covariance;
 
-    Simulation(int trials, boolean settled, List<SimulatedOutput> outputs, double[][] covariance) {
+    Simulation(MonteCarlo settings, int trials, boolean settled, List<SimulatedOutput> outputs, double[][] covariance) {
         this.trials = trials;
         this.settled = settled;
+        this.probability = settings.probability();
+        this.interval = settings.interval();
         this.outputs = List.copyOf(outputs);
         this.covariance = covariance;
     }
@@ -32,6 +36,24 @@ public final class Simulation {
      */
     public boolean isSettled() {
         return settled;
+    }
+
+    /**
+     * What part of the trials the intervals of the outputs hold.
+     *
+     * @return the coverage probability, between 0 and 1
+     */
+    public double probability() {
+        return probability;
+    }
+
+    /**
+     * Which of the intervals that hold so much was taken.
+     *
+     * @return symmetric, as much below as above, or the shortest
+     */
+    public MonteCarlo.Interval interval() {
+        return interval;
     }
 
     /**

@@ -56,7 +56,7 @@ final class TrialRun {
             results.add(output.result());
         }
         boolean settled = stable || !settings.isAdaptive();
-        return Optional.of(new Simulation(blocks * size, settled, results, covariance.matrix()));
+        return Optional.of(new Simulation(settings, blocks * size, settled, results, covariance.matrix()));
     }
 
     private boolean areStable(List<OutputTrials> found) {

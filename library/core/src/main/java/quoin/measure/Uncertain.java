@@ -441,7 +441,7 @@ public final class Uncertain implements Estimate {
      * @throws ArithmeticException if the divisor is 0
      */
     public Uncertain dividedBy(double other) {
-        double quotient = finite("dividedBy", value / other, value, other);
+        double quotient = finite("dividedBy", isFinite(other) ? value / other : Double.NaN, value, other);
         double factor = finite("dividedBy", 1 / other, value, other);
         return with(quotient, scaled(factor), blind);
     }

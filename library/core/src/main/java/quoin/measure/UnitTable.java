@@ -1,6 +1,7 @@
 package quoin.measure;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -49,6 +50,14 @@ public final class UnitTable {
      * @param offset where its zero lies, in base units
      */
     public record Entry(String text, Dimension dimension, double factor, double offset) {
+        /** Checks every part. */
+        public Entry {
+            Require.id("text", text);
+            Objects.requireNonNull(dimension, "dimension");
+            factor = Require.aboveZero("factor", factor, "");
+            offset = Require.finite("offset", offset, dimension.baseUnit());
+        }
+
         /**
          * A value in base units.
          *
@@ -56,7 +65,7 @@ public final class UnitTable {
          * @return value · factor + offset
          */
         public double toBase(double value) {
-            return value * factor + offset + 0.0;
+            return Require.finite("value", value, text) * factor + offset + 0.0;
         }
 
         /**
@@ -66,7 +75,7 @@ public final class UnitTable {
          * @return (base − offset) / factor
          */
         public double fromBase(double base) {
-            return (base - offset) / factor + 0.0;
+            return (Require.finite("value", base, dimension.baseUnit()) - offset) / factor + 0.0;
         }
     }
 

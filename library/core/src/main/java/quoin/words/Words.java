@@ -312,7 +312,7 @@ public final class Words {
         boolean angle = margin.dimension() == Dimension.ANGLE;
         double value = angle
                 ? 1000 * StrictMath.tan(margin.value())
-                : margin.dimension().toAnswer(margin.value());
+                : margin.dimension().widthToAnswer(margin.value());
         double give = 2 * (angle ? 1000 * margin.u() : Math.abs(span(margin)));
         LengthStyle style = margin.dimension() == Dimension.LENGTH ? lengths : LengthStyle.MILLIMETRES;
         String amount = inUnit(style.nearest(Math.abs(value)), margin.dimension());

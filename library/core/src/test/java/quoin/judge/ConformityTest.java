@@ -93,6 +93,64 @@ class ConformityTest {
         assertThat(p(five, Bound.atLeast(4.5 - 2.132))).isEqualTo(0.95, within(5e-5));
     }
 
+    // The same numbers as above, by the parts of a least: few degrees of freedom keep their tails there, too. A normal
+    // table would leave 3.4e-6 instead of 5.4e-3.
+    @Test
+    void fewDegreesOfFreedomHaveHeavyTailsInALeast() {
+        Uncertain five = Uncertain.of(4.5, Influence.tByScale("five readings", 1, 4));
+        Uncertain sure = value(9, 1, "another");
+        Odds odds = Conformity.odds(least(five, sure), Bound.atLeast(0));
+        assertThat(1 - odds.value()).isEqualTo(5.4e-3, within(5e-5));
+        assertThat(odds.value()).isEqualTo(p(five, Bound.atLeast(0)), within(1e-6));
+        // independent parts multiply whatever their tails
+        Uncertain four = Uncertain.of(1.2, Influence.tByScale("four more", 1, 3));
+        Odds joint = Conformity.jointOdds(
+                List.of(new Constraint(five, Bound.atLeast(2)), new Constraint(four, Bound.between(-0.5, 3))));
+        double product = Gauss.below(2.5, 4) * Gauss.between(-1.7, 1.8, 3);
+        assertThat(joint.value()).isEqualTo(product, within(1e-4));
+        assertThat(product).isBetween(joint.lower(), joint.upper());
+        // one part is that part, on either side of the limit
+        for (double limit : new double[] {-2, 1.2, 4}) {
+            assertThat(Conformity.odds(greatest(four), Bound.atMost(limit)).value())
+                    .isEqualTo(p(four, Bound.atMost(limit)), within(1e-12));
+        }
+        // 3 u inside passes 99.5 % for normal parts, not for two readings
+        Uncertain two = Uncertain.of(3, Influence.tByScale("two readings", 1, 1));
+        assertThat(verdict(least(two, sure), Bound.atLeast(0), DecisionRule.guarded(0.95)))
+                .isEqualTo(Verdict.UNDECIDED);
+    }
+
+    // Trap: the square of a number that is 0 ± 1 has no doubt to first order. That is no certainty.
+    @Test
+    void whatFirstOrderDoesNotSeeIsNoCertainty() {
+        Uncertain zero = value(0, 1);
+        Uncertain square = zero.times(zero);
+        Odds odds = Conformity.odds(square, Bound.atMost(0.5));
+        assertThat(odds).isEqualTo(new Odds(1, 0, 1, Odds.Method.BOUNDS));
+        Finding finding = check(square, Bound.atMost(0.5), NINETY_FIVE);
+        assertThat(finding.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(finding.reason()).contains(Reason.NUMERICAL);
+        Finding fails = check(square.plus(1), Bound.atMost(0.5), NINETY_FIVE);
+        assertThat(fails.reason()).contains(Reason.NUMERICAL);
+        // as a part, and together with other bounds
+        Odds part = Conformity.odds(least(square, value(9, 1, "other")), Bound.atLeast(-1));
+        assertThat(part.lower()).isZero();
+        assertThat(part.upper()).isEqualTo(1);
+        assertThat(Conformity.jointOdds(List.of(
+                                new Constraint(square, Bound.atMost(0.5)), new Constraint(zero, Bound.atMost(3))))
+                        .lower())
+                .isZero();
+        assertThat(Conformity.jointOdds(List.of(new Constraint(square, Bound.atMost(0.5))))
+                        .lower())
+                .isZero();
+        // with a doubt of its own it has odds: the part that is missed is of second order
+        assertThat(Conformity.odds(square.plus(value(0, 1, "own")), Bound.atMost(0))
+                        .method())
+                .isEqualTo(Odds.Method.FIRST_ORDER);
+        // a number that is exact is certain
+        assertThat(p(Uncertain.exact(0).times(zero), Bound.atMost(0.5))).isEqualTo(1);
+    }
+
     // standard: JCGM 100:2008, H.1.6: parts of 25 nm (18), 9.7 nm (25.6), 2.9 nm (50) and 16.6 nm (2) have 16.7
     // effective degrees of freedom, printed to one decimal from rounded parts.
     @Test

@@ -51,6 +51,21 @@ class GaussTest {
         assertThat(Gauss.below(Double.POSITIVE_INFINITY, 4)).isEqualTo(1);
     }
 
+    // handbook: Student's t table, 4 degrees, one-sided 95 % at 2.132 is the normal 1.645; symmetric; far out held at
+    // 8.2.
+    @Test
+    void theNormalNumberOfTheSameOdds() {
+        assertThat(Gauss.score(2.132, 4)).isEqualTo(1.645, within(5e-4));
+        assertThat(Gauss.score(-2.132, 4)).isEqualTo(-Gauss.score(2.132, 4));
+        assertThat(Gauss.below(Gauss.score(0.7, 3))).isEqualTo(Gauss.below(0.7, 3), within(1e-14));
+        assertThat(Gauss.score(0, 4)).isZero();
+        assertThat(Gauss.score(2.132, Double.POSITIVE_INFINITY)).isEqualTo(2.132);
+        assertThat(Gauss.score(Double.POSITIVE_INFINITY, 4)).isInfinite();
+        assertThat(Gauss.score(1e9, 4)).isEqualTo(8.2, within(0.05));
+        assertThat(Gauss.score(-1e9, 4)).isEqualTo(-8.2, within(0.05));
+        assertThat(Gauss.score(Double.NaN, 4)).isNaN();
+    }
+
     // Closed forms of the chi distribution: 2 dimensions exp(-r^2/2); 3 dimensions by the normal and its density.
     @Test
     void theRadiusInTwoAndThreeDimensions() {

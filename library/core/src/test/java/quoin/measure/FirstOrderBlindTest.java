@@ -2,6 +2,7 @@ package quoin.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class FirstOrderBlindTest {
@@ -60,6 +61,35 @@ class FirstOrderBlindTest {
         assertThat(Uncertain.combine(1, new double[] {0}, blind).isFirstOrderBlind())
                 .isFalse();
         assertThat(blind.minus(blind)).isNotEqualTo(ZERO.minus(ZERO));
+    }
+
+    @Test
+    void theMarkIsHandedOnWithinOneBasis() {
+        Influences basis = ZERO.influences().union(ONE.influences());
+        Uncertain zero = ZERO.onto(basis);
+        Uncertain one = ONE.onto(basis);
+        Uncertain blind = zero.times(one).plus(2);
+        assertThat(blind.influences()).isSameAs(one.influences());
+        assertThat(blind.isFirstOrderBlind()).isTrue();
+        for (Uncertain marked : List.of(
+                blind.plus(one),
+                one.plus(blind),
+                blind.minus(one),
+                one.minus(blind),
+                blind.times(one),
+                one.times(blind),
+                blind.dividedBy(one),
+                one.dividedBy(blind),
+                Uncertain.hypot(blind, one),
+                Uncertain.hypot(one, blind),
+                Uncertain.atan2(one, blind),
+                Uncertain.cosineRule(blind, one.plus(1), one.plus(1)),
+                Uncertain.cosineRule(one.plus(1), blind, one.plus(1)),
+                Uncertain.cosineRule(one.plus(1), one.plus(1), blind))) {
+            assertThat(marked.isFirstOrderBlind()).isTrue();
+        }
+        assertThat(one.plus(one).isFirstOrderBlind()).isFalse();
+        assertThat(zero.dividedBy(one).isFirstOrderBlind()).isTrue();
     }
 
     private static Uncertain side(String id, double value) {

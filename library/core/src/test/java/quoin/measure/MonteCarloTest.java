@@ -91,6 +91,18 @@ class MonteCarloTest {
     }
 
     @Test
+    void whichIntervalItIsIsSaid() {
+        Simulation run =
+                MonteCarlo.withDefaults().withTrials(10_000).run(list(Shape.NORMAL, 1), 1, MonteCarloTest::add);
+        assertThat(run.interval()).isEqualTo(MonteCarlo.Interval.SYMMETRIC);
+        assertThat(run.probability()).isEqualTo(0.95);
+        Simulation shortest =
+                SHORTEST.withTrials(10_000).withProbability(0.9).run(list(Shape.NORMAL, 1), 1, MonteCarloTest::add);
+        assertThat(shortest.interval()).isEqualTo(MonteCarlo.Interval.SHORTEST);
+        assertThat(shortest.probability()).isEqualTo(0.9);
+    }
+
+    @Test
     void theGaugeBlock() {
         // standard: JCGM 101:2008, 9.5 (from memory): 838, u 36, 99 % [745, 932]; recomputed 838.0, 35.8, [744.3,
         // 931.8]

@@ -90,6 +90,116 @@ class OpeningProperties {
                 .isCloseTo(OpeningFigures.leastLength(other).value(), within(1e-6));
     }
 
+    /** Turned by a right angle or by two, every figure is the one of the side or corner it comes from. */
+    @Property(tries = TRIES)
+    void everyFigureTurnsWithTheNames(
+            @ForAll("quads") Surveys.Quad quad,
+            @ForAll("errors") List<Double> errors,
+            @ForAll @DoubleRange(min = -2, max = 2) double across,
+            @ForAll @DoubleRange(min = -2, max = 2) double along,
+            @ForAll boolean mayBulge) {
+        double straight = mayBulge ? 3 : Double.NaN;
+        double[] read = read(quad, errors);
+        double width = quad.across(Side.LEFT, 0.25) + across;
+        double length = quad.across(Side.HEAD, 0.5) + along;
+        Opening one = places(straight, read, "width@1/4", width, "length@1/2", length);
+        // the left side becomes the head, so that a quarter from its head is three quarters from the left
+        double[] quarter = renamed(read, TURN);
+        turned(one, places(straight, quarter, "length@3/4", width, "width@1/2", length), 1);
+        double[] half = renamed(quarter, TURN);
+        turned(one, places(straight, half, "width@3/4", width, "length@1/2", length), 2);
+    }
+
+    private static Opening places(
+            double straight, double[] six, String first, double firstMm, String second, double secondMm) {
+        List<Reading> readings =
+                Surveys.join(Surveys.six(1, six), Surveys.read(first, 1, firstMm), Surveys.read(second, 1, secondMm));
+        return Opening.of(Survey.finished(readings, straight));
+    }
+
+    private static void turned(Opening one, Opening other, int quarters) {
+        Map<String, Estimate> before = OpeningFigures.survey(one, Side.HEAD);
+        Map<String, Estimate> after = OpeningFigures.survey(other, Side.HEAD);
+        assertThat(after).hasSameSizeAs(before);
+        for (Map.Entry<String, Estimate> figure : before.entrySet()) {
+            String name = figure.getKey();
+            // the rectangle that goes in is held to the head, which is another side now; the freely turned one has no
+            // place of its own where the area is flat
+            if (!name.startsWith("fit.") || name.startsWith("fit.rule.")) {
+                Turned now = new Turned(name, 1);
+                for (int i = 0; i < quarters; i++) {
+                    now = now.once();
+                }
+                Estimate moved = java.util.Objects.requireNonNull(after.get(now.name));
+                same(figure.getValue(), moved, now.sign, name);
+            }
+        }
+    }
+
+    private static void same(Estimate one, Estimate other, int sign, String name) {
+        assertThat(sign * other.value()).as(name).isCloseTo(one.value(), within(1e-5));
+        if (one instanceof Uncertain number && other instanceof Uncertain moved) {
+            assertThat(moved.standardUncertainty()).as(name).isCloseTo(number.standardUncertainty(), within(1e-5));
+        }
+    }
+
+    /** What a figure is called once every corner is called like the next one, and whether its sign changes. */
+    private record Turned(String name, int sign) {
+        Turned once() {
+            boolean changes = name.equals("opening.taper.width") || name.equals("opening.diagonal.difference");
+            return new Turned(OpeningProperties.name(name), changes ? -sign : sign);
+        }
+    }
+
+    /** Where the new head is parallel or square to the old one, the frame that is held to it sits as it sat. */
+    @Property(tries = TRIES)
+    void theFrameTurnsWithAHeadThatIsSquare(
+            @ForAll("quads") Surveys.Quad quad,
+            @ForAll @DoubleRange(min = 0, max = 5) double play,
+            @ForAll @DoubleRange(min = 0, max = 5) double more) {
+        double[] c = quad.c();
+        Surveys.Quad square = Surveys.Quad.level(quad.b()[0], c[0], c[1], 0, quad.d()[1]);
+        Surveys.Quad parallel = Surveys.Quad.level(quad.b()[0], c[0], c[1], quad.d()[0], c[1]);
+        double[] quarter = renamed(square.exact(), TURN);
+        double[] half = renamed(renamed(parallel.exact(), TURN), TURN);
+        Opening upright = square.opening(1);
+        Fit.Rectangle room = Fit.largest(upright).orElseThrow();
+        Fit.Rectangle lying = Fit.largest(opening(Double.NaN, 1, quarter)).orElseThrow();
+        assertThat(lying.width().value()).isCloseTo(room.length().value(), within(1e-3));
+        assertThat(lying.length().value()).isCloseTo(room.width().value(), within(1e-3));
+        double w = room.width().value() - play;
+        double l = room.length().value() - more;
+        assertThat(gap(opening(Double.NaN, 1, quarter), l, w)).isCloseTo(gap(upright, w, l), within(1e-5));
+        assertThat(gap(opening(Double.NaN, 1, half), w, l)).isCloseTo(gap(parallel.opening(1), w, l), within(1e-5));
+    }
+
+    private static double gap(Opening opening, double width, double length) {
+        return Gaps.least(Gaps.of(opening, Uncertain.exact(width), Uncertain.exact(length))
+                        .orElseThrow())
+                .value();
+    }
+
+    /** What a figure is called once every corner is called like the next one. */
+    private static String name(String figure) {
+        for (Side side : Side.values()) {
+            if (figure.endsWith("." + side.text())) {
+                Corner from = side.from().next();
+                Corner to = side.to().next();
+                for (Side next : Side.values()) {
+                    if (next.touches(from) && next.touches(to)) {
+                        return figure.replace("." + side.text(), "." + next.text());
+                    }
+                }
+            }
+        }
+        for (Corner corner : Corner.values()) {
+            if (figure.contains("." + corner.text() + ".")) {
+                return figure.replace(corner.text(), corner.next().text());
+            }
+        }
+        return figure.contains("width") ? figure.replace("width", "length") : figure.replace("length", "width");
+    }
+
     /** Seen in a mirror, left and right change places, and nothing else does. */
     @Property(tries = TRIES)
     void mirrored(@ForAll("quads") Surveys.Quad quad, @ForAll("errors") List<Double> errors, @ForAll boolean mayBulge) {

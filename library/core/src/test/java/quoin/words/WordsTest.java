@@ -73,6 +73,12 @@ class WordsTest {
         assertThat(WORDS.of(new Margin(-0.1, 0, Dimension.LENGTH, "atMost"))).isEqualTo("0 mm to spare");
     }
 
+    /** A difference of temperatures is converted by scale only: 5 K to spare are not 268 below. */
+    @Test
+    void aMarginOfATemperatureIsADifference() {
+        assertThat(WORDS.of(new Margin(5, 0, Dimension.TEMPERATURE, "atMost"))).startsWith("5 ");
+    }
+
     @Test
     void anAngleIsSaidAsAnOffsetNeverInDegrees() {
         assertThat(WORDS.of(new Margin(0.002, 0.0005, Dimension.ANGLE, "atMost")))
