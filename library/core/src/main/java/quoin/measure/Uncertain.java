@@ -519,7 +519,7 @@ public final class Uncertain implements Estimate {
         }
         double sum = 0;
         for (int i = 0; i < contributions.length; i++) {
-            int at = other.influences.indexOf(influences.get(i));
+            int at = other.influences.indexOf(influences.get(i), i);
             sum += at < 0 ? 0 : contributions[i] * other.contributions[at];
         }
         return sum + 0.0;
@@ -613,7 +613,7 @@ public final class Uncertain implements Estimate {
     private double[] spread(Influences basis) {
         double[] r = new double[basis.size()];
         for (int i = 0; i < contributions.length; i++) {
-            int at = basis.indexOf(influences.get(i));
+            int at = basis.indexOf(influences.get(i), i);
             if (at < 0) {
                 throw new IllegalArgumentException("basis must have every influence of the number, lacks "
                         + influences.get(i).id());
@@ -662,7 +662,7 @@ public final class Uncertain implements Estimate {
 
     private void addTo(double[] r, Influences basis, double factor) {
         for (int i = 0; i < contributions.length; i++) {
-            int at = same(basis, influences) ? i : basis.indexOf(influences.get(i));
+            int at = same(basis, influences) ? i : basis.indexOf(influences.get(i), i);
             r[at] += factor * contributions[i];
         }
     }
