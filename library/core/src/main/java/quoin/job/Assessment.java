@@ -114,10 +114,7 @@ public final class Assessment {
             this.problems = lint();
             OpeningFacts facts = job.opening();
             Line line = new Line(
-                    job,
-                    rulebook,
-                    catalogue,
-                    new Survey(facts.readings(), facts.straightWithinMm(), facts.finish()));
+                    job, rulebook, catalogue, new Survey(facts.readings(), facts.straightWithinMm(), facts.finish()));
             this.opening = line.opening();
             this.suspects = opening.adjustment()
                     .suspects(facts.cannot().stream().map(cannot -> cannot.of()).toList());

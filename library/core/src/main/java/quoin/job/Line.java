@@ -98,12 +98,14 @@ final class Line {
 
     /** The frame by the least readings; worked out when asked for. */
     Optional<TradeRule> tradeRule() {
-        if (tradeRule == null) {
-            tradeRule = TradeRule.of(
+        Optional<TradeRule> known = tradeRule;
+        if (known == null) {
+            known = TradeRule.of(
                     rulebook, catalogue, this::known, job.choose().parts(), opening, held());
-            tradeRule.ifPresent(rule -> ordered.put(BY_THE_RULE, rule.leastGap()));
+            known.ifPresent(rule -> ordered.put(BY_THE_RULE, rule.leastGap()));
+            tradeRule = known;
         }
-        return tradeRule;
+        return known;
     }
 
     /** What a bound may name: figures and sizes. */

@@ -28,7 +28,8 @@ import quoin.rulebook.Rulebook;
 /**
  * How likely further readings settle what is undecided: equally likely values of readings not taken yet are added to the
  * survey, and the whole line is run again with each, sizes decided anew. The share of runs in which a finding is no
- * longer undecided is the probability that the reading settles it.
+ * longer undecided is the probability that the reading settles it. Values are drawn from the adjusted values and the stated
+ * doubts; what the misfit of the readings taken so far says of a shared error is not used.
  *
  * <p>A reading that would then disagree with the others settles nothing. Resolution: see {@link #RUNS}. Not safe for use
  * by many threads.
@@ -123,7 +124,9 @@ final class Prospects {
             List<String> some = places.subList(0, Math.min(count, places.size()));
             List<Retake> more = new ArrayList<>();
             for (Instrument by : instruments()) {
-                if (by.hasDoubt() && some.stream().allMatch(place -> canRead(reading(place).of(), by))) {
+                if (by.hasDoubt()
+                        && some.stream()
+                                .allMatch(place -> canRead(reading(place).of(), by))) {
                     more.add(new Retake(some, by.id(), 1, Double.NaN, Double.NaN));
                 }
             }
@@ -149,8 +152,8 @@ final class Prospects {
         Set<Retake> others = new LinkedHashSet<>();
         for (Retake retake : first) {
             for (int count = 1; count < 2 * retake.readings().size(); count *= 2) {
-                List<String> places =
-                        retake.readings().subList(0, Math.min(count, retake.readings().size()));
+                List<String> places = retake.readings()
+                        .subList(0, Math.min(count, retake.readings().size()));
                 for (Instrument by : instruments()) {
                     if (others.size() < MOST && places.stream().allMatch(place -> isOther(place, by))) {
                         others.add(new Retake(places, by.id(), 1, retake.u(), Double.NaN));

@@ -136,8 +136,7 @@ final class Region {
         return a.compareTo(b) >= 0 ? a : b;
     }
 
-    private Odds probability(
-            List<Side> sides, List<double[]> rows, Function<List<JointNormal.Row>, Odds> allHold) {
+    private Odds probability(List<Side> sides, List<double[]> rows, Function<List<JointNormal.Row>, Odds> allHold) {
         List<JointNormal.Row> conditions = new ArrayList<>();
         for (Side side : sides) {
             double slack = side.sign() * (values.get(side.value()).value() - side.limit());

@@ -104,7 +104,8 @@ public final class Retakes {
         return List.copyOf(kept);
     }
 
-    private static List<Retake> candidates(Goal goal, Uncertain value, List<Share> shares, List<ReadingDoubt> readings) {
+    private static List<Retake> candidates(
+            Goal goal, Uncertain value, List<Share> shares, List<ReadingDoubt> readings) {
         List<Retake> found = new ArrayList<>();
         for (Share share : shares) {
             if (found.size() < MOST_SINGLES) {
@@ -203,8 +204,8 @@ public final class Retakes {
 
     private static List<ReadingDoubt> bySensitivity(List<ReadingDoubt> readings, Uncertain value) {
         List<ReadingDoubt> sorted = new ArrayList<>(readings);
-        sorted.sort(Comparator.comparingDouble(
-                reading -> -Share.of(reading, value).sensitivity()));
+        sorted.sort(
+                Comparator.comparingDouble(reading -> -Share.of(reading, value).sensitivity()));
         return sorted;
     }
 

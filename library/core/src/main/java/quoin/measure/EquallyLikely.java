@@ -50,7 +50,8 @@ public final class EquallyLikely {
         double[][] r = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                double both = numbers.get(i).standardUncertainty() * numbers.get(j).standardUncertainty();
+                double both =
+                        numbers.get(i).standardUncertainty() * numbers.get(j).standardUncertainty();
                 r[i][j] = both > 0 ? numbers.get(i).covariance(numbers.get(j)) / both : 0;
             }
         }

@@ -124,7 +124,8 @@ public final class Further {
         List<Reading> readings = new ArrayList<>(survey.readings());
         for (int p = 0; p < entries.length; p++) {
             Reading old = readings.get(entries[p]);
-            List<Double> read = new ArrayList<>(old.values().subList(0, old.values().size() - times));
+            List<Double> read =
+                    new ArrayList<>(old.values().subList(0, old.values().size() - times));
             for (int k = 0; k < times; k++) {
                 read.add(values[p * times + k]);
             }
