@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import quoin.chain.FrameFigures;
 import quoin.clearance.Cautions;
 import quoin.clearance.SiteChecks;
 import quoin.clearance.SiteFacts;
@@ -28,12 +27,9 @@ import quoin.opening.AdjustedReading;
 import quoin.opening.Adjustment;
 import quoin.opening.Corner;
 import quoin.opening.Gaps;
-import quoin.opening.Held;
 import quoin.opening.Opening;
-import quoin.opening.OpeningFigures;
 import quoin.opening.Plane;
 import quoin.opening.PlaneTest;
-import quoin.opening.Side;
 import quoin.opening.Survey;
 import quoin.opening.Suspect;
 import quoin.parts.Drive;
@@ -42,7 +38,6 @@ import quoin.rulebook.Lint;
 import quoin.rulebook.Rulebook;
 import quoin.rulebook.Size;
 import quoin.rulebook.Sizes;
-import quoin.rulebook.Sizing;
 
 /**
  * One job, all of it, as data: what was found, with what odds, and what to read again.
@@ -50,8 +45,6 @@ import quoin.rulebook.Sizing;
  * <p>The same job, rulebook and parts give the same assessment. Immutable and safe for use by many threads.
  */
 public final class Assessment {
-    /** Figures of a frame that may turn: worked out only where a bound asks for one. */
-    private static final String TURNED = "gap.turned.";
 
     private final Job job;
     private final Rulebook rulebook;
@@ -105,8 +98,7 @@ public final class Assessment {
         private final List<Problem> problems;
         private final Opening opening;
         private final List<Suspect> suspects;
-        private final Map<String, Estimate> survey0;
-        private final Map<String, Estimate> order = new LinkedHashMap<>();
+        private final Map<String, Estimate> estimates;
         private final Sizes sizes;
         private final Optional<Gaps> gaps;
         private final Optional<TradeRule> tradeRule;
@@ -121,17 +113,15 @@ public final class Assessment {
             this.catalogue = Figures.of(job);
             this.problems = lint();
             OpeningFacts facts = job.opening();
-            this.opening = Opening.of(new Survey(facts.readings(), facts.straightWithinMm(), facts.finish()));
+            Line line = new Line(
+                    job, rulebook, catalogue, new Survey(facts.readings(), facts.straightWithinMm(), facts.finish()));
+            this.opening = line.opening();
             this.suspects = opening.adjustment()
                     .suspects(facts.cannot().stream().map(cannot -> cannot.of()).toList());
-            Side roller = Side.find(job.choose().rollerAt()).orElse(Side.HEAD);
-            this.survey0 = OpeningFigures.survey(opening, roller, held());
-            this.sizes =
-                    Sizing.decide(rulebook, catalogue, this::known, job.choose().parts(), job.ordered());
-            this.gaps = orderFigures();
-            this.tradeRule =
-                    TradeRule.of(rulebook, catalogue, this::known, job.choose().parts(), opening, held());
-            tradeRule.ifPresent(rule -> order.put("gap.rule.least", rule.leastGap()));
+            this.sizes = line.sizes();
+            this.gaps = line.gaps();
+            this.tradeRule = line.tradeRule();
+            this.estimates = line.figures();
             SurveyCheck check = new SurveyCheck(job, rulebook, opening);
             List<String> missing = check.missing();
             findings.add(check.finding(missing));
@@ -139,8 +129,8 @@ public final class Assessment {
             check.finish().ifPresent(findings::add);
             planes().ifPresent(findings::add);
             findings.addAll(sizes.refused());
-            BoundChecks bounds = new BoundChecks(job, rulebook, opening, sizes.before(this::known), catalogue);
-            findings.addAll(bounds.findings());
+            BoundChecks bounds = new BoundChecks(job, rulebook, opening, line.boundable(), catalogue);
+            findings.addAll(new Prospects(job, rulebook, catalogue, opening, bounds).findings(missing));
             findings.addAll(SiteChecks.findings(job.site(), siteAsks()));
             findings.addAll(Rooms.findings(job, rulebook));
             grade().ifPresent(findings::add);
@@ -159,32 +149,6 @@ public final class Assessment {
                         "rulebook " + rulebook.id() + " must be free of errors, got " + errors);
             }
             return found;
-        }
-
-        private Optional<Estimate> known(String figure) {
-            FigureValue declared = job.declared().get(figure);
-            if (declared != null) {
-                return Optional.of(declared.estimate());
-            }
-            Estimate value = survey0.get(figure);
-            return Optional.ofNullable(value == null ? order.get(figure) : value);
-        }
-
-        private Optional<Gaps> orderFigures() {
-            Optional<Size> width = sizes.find("frame.width");
-            Optional<Size> length = sizes.find("frame.length");
-            if (width.isEmpty() || length.isEmpty()) {
-                return Optional.empty();
-            }
-            Uncertain w = width.get().asUncertain();
-            Uncertain l = length.get().asUncertain();
-            order.put("frame.area", FrameFigures.area(w, l));
-            Optional<Gaps> round = Gaps.of(opening, held(), w, l);
-            round.ifPresent(g -> order.putAll(OpeningFigures.order(g)));
-            if (rulebook.bounds().stream().anyMatch(bound -> bound.figure().startsWith(TURNED))) {
-                Gaps.of(opening, Held.FREELY, w, l).ifPresent(g -> order.putAll(OpeningFigures.turned(g)));
-            }
-            return round;
         }
 
         private Finding adjustment() {
@@ -263,11 +227,6 @@ public final class Assessment {
         }
 
         /** The side the frame is held to. */
-        private Held held() {
-            String hold = rulebook.frame().hold().text();
-            return Side.find(hold).map(Held::to).orElse(Held.TO_HEAD);
-        }
-
         private OptionalDouble joint(List<Constraint> constraints) {
             return constraints.size() < rulebook.bounds().size() || constraints.isEmpty()
                     ? OptionalDouble.empty()
@@ -276,8 +235,7 @@ public final class Assessment {
 
         private Map<String, FigureValue> figures() {
             Map<String, FigureValue> all = new LinkedHashMap<>();
-            survey0.forEach((id, value) -> put(all, id, value));
-            order.forEach((id, value) -> put(all, id, value));
+            estimates.forEach((id, value) -> put(all, id, value));
             all.putAll(job.declared());
             return all;
         }

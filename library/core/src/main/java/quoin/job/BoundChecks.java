@@ -12,7 +12,9 @@ import quoin.judge.Constraint;
 import quoin.judge.DecisionRule;
 import quoin.judge.Figure;
 import quoin.judge.Finding;
+import quoin.judge.ReadingDoubt;
 import quoin.judge.Reason;
+import quoin.judge.Retake;
 import quoin.judge.Retakes;
 import quoin.judge.Stage;
 import quoin.judge.Step;
@@ -35,7 +37,6 @@ final class BoundChecks {
     private final Opening opening;
     private final FigureSource figures;
     private final Catalogue catalogue;
-    private final List<Finding> findings = new ArrayList<>();
     private final List<Constraint> constraints = new ArrayList<>();
 
     BoundChecks(Job job, Rulebook rulebook, Opening opening, FigureSource figures, Catalogue catalogue) {
@@ -44,12 +45,14 @@ final class BoundChecks {
         this.opening = opening;
         this.figures = figures;
         this.catalogue = catalogue;
+    }
+
+    /** The finding of every bound; asked for once. */
+    List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
         for (BoundClause clause : rulebook.bounds()) {
             findings.add(check(clause).withFigure(clause.figure()));
         }
-    }
-
-    List<Finding> findings() {
         return findings;
     }
 
@@ -77,12 +80,10 @@ final class BoundChecks {
             finding = finding.plusStep(step);
         }
         finding = finding.withCautions(limitsOfTheMethod(clause.figure(), finding.verdict()));
-        if (!isDeclared(clause.figure()) && !OpeningFigures.isAccepted(opening, clause.figure())) {
+        if (!isAccepted(clause.figure())) {
             return finding.asUndecided(Reason.READINGS_DISAGREE);
         }
-        return finding.verdict() == Verdict.UNDECIDED
-                ? withRetakes(finding, estimate.get(), stated.bound(), rule)
-                : finding;
+        return finding;
     }
 
     /** What a figure cannot tell however well it is read: a taper by its diagonals, a twist by four depths. */
@@ -123,9 +124,41 @@ final class BoundChecks {
                         .plusStep(Step.of("figure-not-determined", args));
     }
 
-    private Finding withRetakes(Finding finding, Estimate estimate, Bound bound, DecisionRule rule) {
-        return finding.withRetakes(
-                Retakes.suggest(estimate, bound, rule, opening.survey().readingDoubts()));
+    /** The verdict of one clause, good to a few thousandths of its odds. */
+    Verdict verdict(BoundClause clause) {
+        Optional<Estimate> estimate = figures.estimate(clause.figure());
+        if (estimate.isEmpty() || !isAccepted(clause.figure())) {
+            return Verdict.UNDECIDED;
+        }
+        return bound(clause)
+                .map(bound -> Conformity.roughVerdict(estimate.get(), bound, clause.decideOr(rulebook.decide())))
+                .orElse(Verdict.UNDECIDED);
+    }
+
+    /** First order, sensitivities held: which readings by which of the instruments used would leave too little doubt. */
+    List<Retake> candidates(BoundClause clause, List<ReadingDoubt> readings) {
+        Optional<Estimate> estimate = figures.estimate(clause.figure());
+        Optional<Bound> bound = bound(clause);
+        return estimate.isEmpty() || bound.isEmpty()
+                ? List.of()
+                : Retakes.suggest(estimate.get(), bound.get(), clause.decideOr(rulebook.decide()), readings);
+    }
+
+    /** The readings that the figure of a clause hangs on, the largest share of its variance first. */
+    List<String> byShare(BoundClause clause, List<ReadingDoubt> readings) {
+        return figures.estimate(clause.figure())
+                .map(estimate -> Retakes.byShare(estimate, readings))
+                .orElse(List.of());
+    }
+
+    private Optional<Bound> bound(BoundClause clause) {
+        return clause.bound(figures, job.choose().parts()) instanceof Limits.Stated stated
+                ? Optional.of(stated.bound())
+                : Optional.empty();
+    }
+
+    private boolean isAccepted(String figure) {
+        return isDeclared(figure) || OpeningFigures.isAccepted(opening, figure);
     }
 
     static Dimension dimension(Catalogue catalogue, String figure) {

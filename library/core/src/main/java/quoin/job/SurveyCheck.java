@@ -6,6 +6,7 @@ import java.util.Optional;
 import quoin.judge.Args;
 import quoin.judge.Finding;
 import quoin.judge.Reason;
+import quoin.judge.Retake;
 import quoin.judge.Step;
 import quoin.opening.Cannot;
 import quoin.opening.Finish;
@@ -106,10 +107,11 @@ final class SurveyCheck {
             return Optional.of(new Next(suspect.askFor(), instrumentOf(suspect.askFor()), because));
         }
         for (Finding finding : findings) {
-            if (!finding.retakes().isEmpty()) {
-                String reading = finding.retakes().get(0).readings().get(0);
-                Step because = Step.of("would-settle", Args.of("clause", finding.clause()));
-                return Optional.of(new Next(reading, finding.retakes().get(0).by(), because));
+            for (Retake retake : finding.retakes()) {
+                if (retake.isWorthTaking()) {
+                    Step because = Step.of("would-settle", Args.of("clause", finding.clause()));
+                    return Optional.of(new Next(retake.readings().get(0), retake.by(), because));
+                }
             }
         }
         return Optional.empty();

@@ -61,6 +61,28 @@ public final class Conformity {
     }
 
     /**
+     * The verdict alone and soon: what {@link #check} says, but for odds within a few thousandths of a threshold. Bounds of the
+     * odds where they settle it, else a rough integral. For weighing what might be read, never for what is answered.
+     *
+     * @param estimate the value with its doubt
+     * @param bound the limits, in base units
+     * @param rule how sure one must be
+     * @return the verdict
+     */
+    public static Verdict roughVerdict(Estimate estimate, Bound bound, DecisionRule rule) {
+        if (!(rule instanceof DecisionRule.Guarded guarded) || estimate instanceof Uncertain) {
+            return Verdicts.decide("verdict", estimate, bound, rule, odds(estimate, bound))
+                    .verdict();
+        }
+        Region region = new Region(List.of(new Constraint(estimate, bound)));
+        double p = guarded.probability();
+        Odds odds = region.bounded();
+        boolean open = (odds.upper() >= p && odds.lower() < p) || (odds.lower() <= 1 - p && odds.upper() > 1 - p);
+        double value = open ? region.rough().value() : odds.value();
+        return value >= p ? Verdict.PASS : value <= 1 - p ? Verdict.FAIL : Verdict.UNDECIDED;
+    }
+
+    /**
      * The finding that a rule makes of an estimate and a bound, the bound without a source of its own.
      *
      * @formula verdict by the rule; margin = min(value &minus; atLeast, atMost &minus; value)

@@ -3,6 +3,7 @@ package quoin.judge;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The probability that several linear functions of the same standard normal numbers all keep their limits.
@@ -15,6 +16,8 @@ import java.util.List;
  */
 final class JointNormal {
     private static final double LEFT_OUT = 1e-7;
+    private static final double ROUGH = 1e-3;
+    private static final int FEW = 16;
     private static final double CLOSE = 1e-6;
     private static final double TABLE = 2e-8;
     private static final double COMMON = 0.5;
@@ -74,6 +77,15 @@ final class JointNormal {
 
     /** P(all rows hold). Rows share one basis; a NaN slack never holds. */
     static Odds allHold(List<Row> rows) {
+        return allHold(rows, JointNormal::joint);
+    }
+
+    /** The same without an integral: where it is not exact, bounds of it. */
+    static Odds bounded(List<Row> rows) {
+        return allHold(rows, JointNormal::boundsOfFaces);
+    }
+
+    private static Odds allHold(List<Row> rows, Function<List<Face>, Odds> several) {
         List<Face> faces = new ArrayList<>();
         for (Row row : rows) {
             double norm = row.norm();
@@ -89,7 +101,42 @@ final class JointNormal {
         if (faces.size() == 1) {
             return Odds.firstOrder(Gauss.below(faces.get(0).h));
         }
-        return joint(faces);
+        return several.apply(faces);
+    }
+
+    /**
+     * The same, roughly: bounds where they are close, else the first points of one lattice over the rows that fail with more
+     * than 1e-3 all together. Good to a few thousandths.
+     */
+    static Odds rough(List<Row> rows) {
+        return allHold(rows, JointNormal::roughly);
+    }
+
+    private static Odds roughly(List<Face> faces) {
+        Odds bounds = boundsOfFaces(faces);
+        List<Face> kept = new ArrayList<>(faces);
+        double leftOut = leaveOut(kept, ROUGH);
+        if (kept.isEmpty() || bounds.upper() - bounds.lower() <= ROUGH) {
+            return bounds;
+        }
+        double[] h = new double[kept.size()];
+        double[][] c = new double[h.length][];
+        for (int i = 0; i < h.length; i++) {
+            h[i] = kept.get(i).h;
+            c[i] = kept.get(i).c;
+        }
+        LatticeMean mean = new LatticeMean(new Staircase(h, c), FEW);
+        return within(new Integral(mean.value(), mean.error()), leftOut, bounds.lower(), bounds.upper());
+    }
+
+    private static Odds boundsOfFaces(List<Face> faces) {
+        double least = 1;
+        double fails = 0;
+        for (Face face : faces) {
+            least = Math.min(least, Gauss.below(face.h));
+            fails += face.fails();
+        }
+        return bounds(Math.max(0, 1 - fails), least);
     }
 
     private static Odds joint(List<Face> faces) {
@@ -101,7 +148,7 @@ final class JointNormal {
         }
         double sum = Math.max(0, 1 - fails);
         List<Face> kept = new ArrayList<>(faces);
-        double leftOut = leaveOut(kept);
+        double leftOut = leaveOut(kept, LEFT_OUT);
         if (kept.isEmpty()) {
             return bounds(sum, least);
         }
@@ -161,12 +208,12 @@ final class JointNormal {
     }
 
     /** Removes the faces that hardly ever fail; returns the probability that one of them does, at most. */
-    private static double leaveOut(List<Face> faces) {
+    private static double leaveOut(List<Face> faces, double most) {
         faces.sort(Comparator.comparingDouble((Face face) -> face.h));
         double sum = 0;
         for (int i = faces.size() - 1; i >= 0; i--) {
             double fails = faces.get(i).fails();
-            if (!(sum + fails <= LEFT_OUT)) {
+            if (!(sum + fails <= most)) {
                 break;
             }
             sum += fails;

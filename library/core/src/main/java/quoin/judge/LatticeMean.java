@@ -24,10 +24,15 @@ final class LatticeMean {
 
     /** The mean over the first points. */
     LatticeMean(Integrand integrand) {
+        this(integrand, FIRST);
+    }
+
+    /** The mean over so many points under each shift. */
+    LatticeMean(Integrand integrand, int points) {
         this.integrand = integrand;
         generators = generators(integrand.dimensions());
         shifts = shifts(integrand.dimensions());
-        addUpTo(FIRST);
+        addUpTo(points);
     }
 
     /** Doubles the lattice until the error is small enough or the work is done. */

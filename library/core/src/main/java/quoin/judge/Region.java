@@ -2,6 +2,7 @@ package quoin.judge;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import quoin.measure.Extreme;
 import quoin.measure.Influences;
 import quoin.measure.Uncertain;
@@ -74,11 +75,25 @@ final class Region {
 
     /** {@return the probability that all constraints hold} */
     Odds odds() {
-        Odds odds = seen();
+        return odds(JointNormal::allHold);
+    }
+
+    /** {@return that probability to a few thousandths} */
+    Odds rough() {
+        return odds(JointNormal::rough);
+    }
+
+    /** {@return bounds of that probability, without an integral} */
+    Odds bounded() {
+        return odds(JointNormal::bounded);
+    }
+
+    private Odds odds(Function<List<JointNormal.Row>, Odds> allHold) {
+        Odds odds = seen(allHold);
         return values.stream().anyMatch(Marginal::isBlind) ? Conformity.unknown(odds.value()) : odds;
     }
 
-    private Odds seen() {
+    private Odds seen(Function<List<JointNormal.Row>, Odds> allHold) {
         if (mustNotAll.size() > MOST_GROUPS) {
             return boundsOfSingles();
         }
@@ -90,18 +105,18 @@ final class Region {
         for (Uncertain value : values) {
             rows.add(row(value.onto(basis)));
         }
-        return sum(rows);
+        return sum(rows, allHold);
     }
 
     /** Inclusion and exclusion over the groups that must not all hold. */
-    private Odds sum(List<double[]> rows) {
-        Odds first = probability(must, rows);
+    private Odds sum(List<double[]> rows, Function<List<JointNormal.Row>, Odds> allHold) {
+        Odds first = probability(must, rows, allHold);
         double value = first.value();
         double lower = first.lower();
         double upper = first.upper();
         Odds.Method method = first.method();
         for (int subset = 1; subset < 1 << mustNotAll.size(); subset++) {
-            Odds term = probability(withGroups(subset), rows);
+            Odds term = probability(withGroups(subset), rows, allHold);
             boolean taken = Integer.bitCount(subset) % 2 == 1;
             value += taken ? -term.value() : term.value();
             lower += taken ? -term.upper() : term.lower();
@@ -126,7 +141,7 @@ final class Region {
         return a.compareTo(b) >= 0 ? a : b;
     }
 
-    private Odds probability(List<Side> sides, List<double[]> rows) {
+    private Odds probability(List<Side> sides, List<double[]> rows, Function<List<JointNormal.Row>, Odds> allHold) {
         List<JointNormal.Row> conditions = new ArrayList<>();
         for (Side side : sides) {
             Uncertain value = values.get(side.value());
@@ -134,7 +149,7 @@ final class Region {
             double[] row = rows.get(side.value());
             conditions.add(new JointNormal.Row(slack, side.sign() > 0 ? row : negated(row)));
         }
-        return JointNormal.allHold(conditions);
+        return allHold.apply(conditions);
     }
 
     private static double clamp(double p) {

@@ -57,10 +57,55 @@ public final class Retakes {
             }
         }
         shares.sort(Comparator.comparingDouble((Share share) -> -share.variance()));
-        return ranked(goal, value, shares, readings);
+        return candidates(goal, value, shares, readings);
     }
 
-    private static List<Retake> ranked(Goal goal, Uncertain value, List<Share> shares, List<ReadingDoubt> readings) {
+    /**
+     * The readings that an estimate hangs on, the largest share of its variance that may be read away first.
+     *
+     * @param estimate the estimate; of a least or a greatest the governing part counts
+     * @param readings the readings that may be repeated
+     * @return their names
+     */
+    public static List<String> byShare(Estimate estimate, List<ReadingDoubt> readings) {
+        Uncertain value = Verdicts.governing(estimate);
+        Set<String> names = new LinkedHashSet<>();
+        readings.stream()
+                .map(reading -> Share.of(reading, value))
+                .filter(share -> share.variance() > 0)
+                .sorted(Comparator.comparingDouble(share -> -share.variance()))
+                .forEach(share -> names.add(share.reading()));
+        return List.copyOf(names);
+    }
+
+    /**
+     * Those worth taking, the least effort first: readings times values, half a reading more for an instrument that is
+     * still to be found. What costs as much or more and settles no likelier is left out.
+     *
+     * @param retakes what may be read again
+     * @return the ranked list; where none is worth taking, the one that settles likeliest alone
+     */
+    public static List<Retake> ranked(List<Retake> retakes) {
+        Comparator<Retake> likeliest = Comparator.comparingDouble(retake -> -retake.settles());
+        List<Retake> sorted = new ArrayList<>(retakes);
+        sorted.sort(Comparator.comparingDouble(Retake::effort).thenComparing(likeliest));
+        List<Retake> kept = new ArrayList<>();
+        double best = 0;
+        for (Retake retake : sorted) {
+            if (retake.isWorthTaking() && retake.settles() > best) {
+                kept.add(retake);
+                best = retake.settles();
+            }
+        }
+        if (kept.isEmpty()) {
+            sorted.sort(likeliest);
+            return List.copyOf(sorted.subList(0, Math.min(1, sorted.size())));
+        }
+        return List.copyOf(kept);
+    }
+
+    private static List<Retake> candidates(
+            Goal goal, Uncertain value, List<Share> shares, List<ReadingDoubt> readings) {
         List<Retake> found = new ArrayList<>();
         for (Share share : shares) {
             if (found.size() < MOST_SINGLES) {
@@ -138,7 +183,7 @@ public final class Retakes {
             List<String> names = new ArrayList<>();
             Set<Influence> all = new LinkedHashSet<>();
             double squares = 0;
-            for (ReadingDoubt reading : readings) {
+            for (ReadingDoubt reading : bySensitivity(readings, value)) {
                 Share share = Share.of(reading, value);
                 if (reading.by().equals(by) && share.variance() > 0) {
                     names.add(reading.reading());
@@ -155,6 +200,13 @@ public final class Retakes {
                 found.add(new Retake(names, "", 1, StrictMath.sqrt(left / squares), goal.settles(goal.excess())));
             }
         }
+    }
+
+    private static List<ReadingDoubt> bySensitivity(List<ReadingDoubt> readings, Uncertain value) {
+        List<ReadingDoubt> sorted = new ArrayList<>(readings);
+        sorted.sort(
+                Comparator.comparingDouble(reading -> -Share.of(reading, value).sensitivity()));
+        return sorted;
     }
 
     /**

@@ -95,27 +95,36 @@ public final class Influences {
      * @throws IllegalArgumentException if the same id stands for different influences
      */
     public Influences union(Influences other) {
-        if (other.size() == 0) {
+        if (isSame(this, other) || other.size() == 0) {
             return this;
         }
         if (size() == 0) {
             return other;
         }
-        List<Influence> all = new ArrayList<>(size() + other.size());
-        all.addAll(list);
+        List<Influence> beyond = new ArrayList<>();
         boolean front = size() <= other.size();
         for (int i = 0; i < other.size(); i++) {
             Influence influence = other.list.get(i);
-            int at = indexOf(influence);
+            int at = indexOf(influence, i);
             if (at < 0) {
-                all.add(influence);
+                beyond.add(influence);
             }
             front &= i >= size() || at == i;
         }
-        if (all.size() == size()) {
+        if (beyond.isEmpty()) {
             return this;
         }
-        return front ? other : new Influences(List.copyOf(all));
+        if (front) {
+            return other;
+        }
+        List<Influence> all = new ArrayList<>(list);
+        all.addAll(beyond);
+        return new Influences(List.copyOf(all));
+    }
+
+    /** The same where the influence most likely stands at a known position: mostly it does, which spares a look-up. */
+    int indexOf(Influence influence, int likely) {
+        return likely < list.size() && isSame(list.get(likely), influence) ? likely : indexOf(influence);
     }
 
     double uncertainty(int i) {
@@ -161,6 +170,12 @@ public final class Influences {
     private static int start(String id, int mask) {
         int hash = id.hashCode();
         return (hash ^ (hash >>> 16)) & mask;
+    }
+
+    /** The same instance. */
+    @SuppressWarnings("ReferenceEquality")
+    private static boolean isSame(Object one, Object other) {
+        return one == other;
     }
 
     private static void requireSame(Influence one, Influence other) {

@@ -522,7 +522,7 @@ public final class Uncertain implements Estimate {
         double[] b = other.dense();
         double sum = 0;
         for (int i = 0; i < a.length; i++) {
-            int at = other.influences.indexOf(influences.get(i));
+            int at = other.influences.indexOf(influences.get(i), i);
             sum += at < 0 ? 0 : a[i] * b[at];
         }
         return sum + 0.0;
@@ -638,7 +638,7 @@ public final class Uncertain implements Estimate {
         double[] r = new double[basis.size()];
         double[] a = dense();
         for (int i = 0; i < a.length; i++) {
-            int at = basis.indexOf(influences.get(i));
+            int at = basis.indexOf(influences.get(i), i);
             if (at < 0) {
                 throw new IllegalArgumentException("basis must have every influence of the number, lacks "
                         + influences.get(i).id());
@@ -712,7 +712,7 @@ public final class Uncertain implements Estimate {
         }
         double[] a = dense();
         for (int i = 0; i < a.length; i++) {
-            r[basis.indexOf(influences.get(i))] += factor * a[i];
+            r[basis.indexOf(influences.get(i), i)] += factor * a[i];
         }
     }
 

@@ -39,6 +39,11 @@ public record Survey(List<Reading> readings, double straightWithinMm, Finish fin
         return new Survey(readings, straightWithinMm, Finish.FINISHED);
     }
 
+    /** The same survey with other entries. */
+    Survey withReadings(List<Reading> entries) {
+        return new Survey(entries, straightWithinMm, finish);
+    }
+
     /**
      * Whether anything was read there.
      *

@@ -5,6 +5,7 @@ import quoin.job.Assessment;
 import quoin.job.Job;
 import quoin.judge.Finding;
 import quoin.judge.Reason;
+import quoin.judge.Retake;
 import quoin.judge.Verdict;
 
 /** The two lines that everything else explains: may it be ordered, and may one come down. */
@@ -53,6 +54,6 @@ final class Headline {
                 && (reason.get() == Reason.READINGS_DISAGREE
                         || (nothingMissing
                                 && reason.get() == Reason.DOUBT
-                                && !finding.retakes().isEmpty()));
+                                && finding.retakes().stream().anyMatch(Retake::isWorthTaking)));
     }
 }

@@ -63,6 +63,10 @@ final class RetakePart {
     private void retakes(Page page, List<Finding> asking) {
         Set<String> said = new LinkedHashSet<>();
         for (Finding finding : asking) {
+            if (finding.retakes().stream().noneMatch(Retake::isWorthTaking)) {
+                page.hanging("  - ", nothingSettles(finding) + ".");
+                continue;
+            }
             for (Retake retake : finding.retakes()) {
                 String line = words.of(retake) + " (" + words.clause(finding.clause()) + ").";
                 if (finding.odds().isPresent() && said.add(line)) {
@@ -72,6 +76,10 @@ final class RetakePart {
                 }
             }
         }
+    }
+
+    private String nothingSettles(Finding finding) {
+        return words.text("retake.not-worth", Args.of("clause", words.clause(finding.clause())));
     }
 
     /** The one instrument that took all of these, where how well they are read would decide but not by which. */

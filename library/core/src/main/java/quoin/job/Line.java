@@ -1,0 +1,123 @@
+package quoin.job;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import quoin.chain.FrameFigures;
+import quoin.judge.Catalogue;
+import quoin.measure.Estimate;
+import quoin.measure.Uncertain;
+import quoin.opening.Gaps;
+import quoin.opening.Held;
+import quoin.opening.Opening;
+import quoin.opening.OpeningFigures;
+import quoin.opening.Side;
+import quoin.opening.Survey;
+import quoin.rulebook.FigureSource;
+import quoin.rulebook.Rulebook;
+import quoin.rulebook.Size;
+import quoin.rulebook.Sizes;
+import quoin.rulebook.Sizing;
+
+/**
+ * The line of one job from its readings to what can be bounded: opening, survey figures, sizes, order figures. The same
+ * for readings that were taken and for readings that may be. Not safe for use by many threads.
+ */
+final class Line {
+    private static final String BY_THE_RULE = "gap.rule.least";
+    private static final String TURNED = "gap.turned.";
+
+    private final Job job;
+    private final Rulebook rulebook;
+    private final Catalogue catalogue;
+    private final Opening opening;
+    private final Map<String, Estimate> surveyed;
+    private final Map<String, Estimate> ordered = new LinkedHashMap<>();
+    private final Sizes sizes;
+    private final Optional<Gaps> gaps;
+    private @Nullable Optional<TradeRule> tradeRule;
+
+    Line(Job job, Rulebook rulebook, Catalogue catalogue, Survey survey) {
+        this.job = job;
+        this.rulebook = rulebook;
+        this.catalogue = catalogue;
+        this.opening = Opening.of(survey);
+        this.surveyed = OpeningFigures.survey(
+                opening, Side.find(job.choose().rollerAt()).orElse(Side.HEAD), held());
+        this.sizes =
+                Sizing.decide(rulebook, catalogue, this::known, job.choose().parts(), job.ordered());
+        this.gaps = orderFigures();
+    }
+
+    private Optional<Gaps> orderFigures() {
+        Optional<Size> width = sizes.find("frame.width");
+        Optional<Size> length = sizes.find("frame.length");
+        if (width.isEmpty() || length.isEmpty()) {
+            return Optional.empty();
+        }
+        Uncertain w = width.get().asUncertain();
+        Uncertain l = length.get().asUncertain();
+        ordered.put("frame.area", FrameFigures.area(w, l));
+        Optional<Gaps> round = Gaps.of(opening, held(), w, l);
+        round.ifPresent(g -> ordered.putAll(OpeningFigures.order(g)));
+        if (rulebook.bounds().stream().anyMatch(bound -> bound.figure().startsWith(TURNED))) {
+            Gaps.of(opening, Held.FREELY, w, l).ifPresent(g -> ordered.putAll(OpeningFigures.turned(g)));
+        }
+        return round;
+    }
+
+    private Held held() {
+        String hold = rulebook.frame().hold().text();
+        return Side.find(hold).map(Held::to).orElse(Held.TO_HEAD);
+    }
+
+    private Optional<Estimate> known(String figure) {
+        if (figure.equals(BY_THE_RULE)) {
+            tradeRule();
+        }
+        FigureValue declared = job.declared().get(figure);
+        if (declared != null) {
+            return Optional.of(declared.estimate());
+        }
+        Estimate value = surveyed.get(figure);
+        return Optional.ofNullable(value == null ? ordered.get(figure) : value);
+    }
+
+    Opening opening() {
+        return opening;
+    }
+
+    Sizes sizes() {
+        return sizes;
+    }
+
+    Optional<Gaps> gaps() {
+        return gaps;
+    }
+
+    /** The frame by the least readings; worked out when asked for. */
+    Optional<TradeRule> tradeRule() {
+        Optional<TradeRule> known = tradeRule;
+        if (known == null) {
+            known = TradeRule.of(
+                    rulebook, catalogue, this::known, job.choose().parts(), opening, held());
+            known.ifPresent(rule -> ordered.put(BY_THE_RULE, rule.leastGap()));
+            tradeRule = known;
+        }
+        return known;
+    }
+
+    /** What a bound may name: figures and sizes. */
+    FigureSource boundable() {
+        return sizes.before(this::known);
+    }
+
+    /** Every figure that is determined, survey figures first. */
+    Map<String, Estimate> figures() {
+        tradeRule();
+        Map<String, Estimate> all = new LinkedHashMap<>(surveyed);
+        all.putAll(ordered);
+        return all;
+    }
+}
