@@ -3,7 +3,6 @@ package quoin.job;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import quoin.chain.FrameFigures;
 import quoin.judge.Catalogue;
 import quoin.measure.Estimate;
@@ -36,7 +35,8 @@ final class Line {
     private final Map<String, Estimate> ordered = new LinkedHashMap<>();
     private final Sizes sizes;
     private final Optional<Gaps> gaps;
-    private @Nullable Optional<TradeRule> tradeRule;
+    private Optional<TradeRule> tradeRule = Optional.empty();
+    private boolean compared;
 
     Line(Job job, Rulebook rulebook, Catalogue catalogue, Survey survey) {
         this.job = job;
@@ -98,14 +98,13 @@ final class Line {
 
     /** The frame by the least readings; worked out when asked for. */
     Optional<TradeRule> tradeRule() {
-        Optional<TradeRule> known = tradeRule;
-        if (known == null) {
-            known = TradeRule.of(
-                    rulebook, catalogue, this::known, job.choose().parts(), opening, held());
-            known.ifPresent(rule -> ordered.put(BY_THE_RULE, rule.leastGap()));
-            tradeRule = known;
+        if (!compared) {
+            compared = true;
+            tradeRule =
+                    TradeRule.of(rulebook, catalogue, this::known, job.choose().parts(), opening, held());
+            tradeRule.ifPresent(rule -> ordered.put(BY_THE_RULE, rule.leastGap()));
         }
-        return known;
+        return tradeRule;
     }
 
     /** What a bound may name: figures and sizes. */
