@@ -99,7 +99,6 @@ class ProspectsTest {
         for (Retake retake : finding.retakes()) {
             double drawn = drawn(job, least("opening.width.least", 1502), LASER, retake);
             assertThat(retake.settles()).isEqualTo(drawn, within(0.12 + 0.1));
-            System.out.println("DBG " + retake + drawn);
         }
         assertThat(finding.retakes()).anyMatch(retake -> retake.settles() > 0.3);
     }
