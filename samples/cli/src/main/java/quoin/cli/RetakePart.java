@@ -63,7 +63,7 @@ final class RetakePart {
     private void retakes(Page page, List<Finding> asking) {
         Set<String> said = new LinkedHashSet<>();
         for (Finding finding : asking) {
-            if (finding.retakes().stream().noneMatch(Retake::isWorthTaking)) {
+            if (finding.odds().isPresent() && finding.retakes().stream().noneMatch(Retake::isWorthTaking)) {
                 page.hanging("  - ", nothingSettles(finding) + ".");
                 continue;
             }

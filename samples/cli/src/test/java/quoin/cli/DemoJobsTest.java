@@ -139,6 +139,14 @@ class DemoJobsTest {
                 Run.demo("heron-parts.json"));
     }
 
+    /** Readings that disagree are no question of odds: nobody may come down. */
+    @Test
+    void whereReadingsDisagreeNobodyIsToldToComeDown() {
+        assertThat(Run.of("assess", Run.demo("reading-room-misread.json")).out())
+                .contains("STAY UP")
+                .doesNotContain("need not stay up");
+    }
+
     /** What is missing comes first; nothing that was read is asked for again meanwhile. */
     @Test
     void theIncompleteSurveyAsksForTheMissingDiagonal() {
