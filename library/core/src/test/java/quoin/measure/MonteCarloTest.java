@@ -269,6 +269,46 @@ class MonteCarloTest {
     }
 
     @Test
+    void everyFigureOfEveryOutputMustBeStable() {
+        // standard: JCGM 101:2008, 7.9.4. Closed forms for y = exp x, u 2.16, delta 0.05, blocks of 10 000: twice the
+        // error of the upper end, 0.19 / √h, wants some 57 blocks, u some 20, the value 2; half of it allowed for the
+        // scatter of such a count
+        List<Uncertain> x = list(Shape.NORMAL, 1);
+        MonteCarlo settings = MonteCarlo.withDefaults().withDigits(2, 10_000_000);
+        Simulation up = settings.run(x, 1, (in, out) -> out[0] = StrictMath.exp(in[0]));
+        assertThat(up.trials()).isBetween(350_000, 900_000);
+        Simulation down = settings.run(x, 1, (in, out) -> out[0] = -StrictMath.exp(in[0]));
+        assertThat(down.trials()).isBetween(350_000, 900_000);
+        Simulation second = settings.run(x, 2, (in, out) -> {
+            out[0] = in[0];
+            out[1] = StrictMath.exp(in[0]);
+        });
+        assertThat(second.trials()).isEqualTo(up.trials());
+        // blocks of 100 / (1 − p)
+        Simulation rare =
+                settings.withProbability(0.999).withDigits(1, 10_000_000).run(x, 1, MonteCarloTest::add);
+        assertThat(rare.trials() % 100_000).isZero();
+    }
+
+    @Test
+    void theEndsAreThoseOfAllTrialsTogether() {
+        // standard: JCGM 101:2008, 7.9.4: the results of all trials, not the mean of those of the blocks. One block
+        // from 0
+        // to 9999, one from 20 000 to 29 999: of 20 000 sorted trials the ends are 500 from either end
+        int[] calls = {0};
+        SimulatedOutput y = MonteCarlo.withDefaults()
+                .withDigits(1, 20_000)
+                .run(list(Shape.NORMAL, 1), 1, (x, out) -> {
+                    int c = calls[0]++ % 20_000;
+                    out[0] = c < 10_000 ? c : c + 10_000;
+                })
+                .outputs()
+                .get(0);
+        assertThat(y.low()).isCloseTo(500, within(1.0));
+        assertThat(y.high()).isCloseTo(29_499, within(1.0));
+    }
+
+    @Test
     void theLeastNumberOfTrialsIsExact() {
         // ⌈100 / (1 − p)⌉; computed carelessly 0.9 gives 1001
         assertThat(MonteCarlo.leastBlock(0.9)).isEqualTo(1000);
