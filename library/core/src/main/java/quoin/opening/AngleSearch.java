@@ -21,6 +21,12 @@ final class AngleSearch<P extends AngleSearch.Peak> {
     private static final double COARSE = Math.PI / 180;
     private static final int MOST = 2000;
 
+    /** In mm: what differs by less is as good, and the angle nearer to 0 is taken. */
+    private static final double AS_GOOD = 1e-8;
+
+    /** In rad: angles nearer to each other than this belong to one peak. */
+    private static final double ONE_PEAK = 1e-5;
+
     /** What can be had at an angle. */
     interface Peak {
         double angle();
@@ -91,10 +97,20 @@ final class AngleSearch<P extends AngleSearch.Peak> {
     private @Nullable P look(double angle) {
         count++;
         P found = aim.at(angle);
-        if (found != null && (best == null || found.value() > best.value())) {
+        if (found != null && (best == null || isBetter(found, best))) {
             best = found;
         }
         return found;
+    }
+
+    /** Of two peaks that are as good the one that is turned less, so that no rounding decides between them. */
+    private static boolean isBetter(Peak one, Peak other) {
+        double more = one.value() - other.value();
+        if (Math.abs(more) > AS_GOOD || Math.abs(one.angle() - other.angle()) <= ONE_PEAK) {
+            return more > 0;
+        }
+        double less = Math.abs(other.angle()) - Math.abs(one.angle());
+        return Math.abs(less) > ONE_PEAK ? less > 0 : one.angle() < other.angle();
     }
 
     private void split(Piece<P> piece) {

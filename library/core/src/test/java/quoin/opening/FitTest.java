@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -143,5 +144,26 @@ class FitTest {
                 new Survey(Surveys.Quad.level(1500, 1500, 2400, 0, 2400).six(1), Double.NaN, bare));
         assertThat(Fit.largest(opening)).isEmpty();
         assertThat(OpeningFigures.survey(opening, Side.HEAD)).doesNotContainKey("fit.width");
+    }
+
+    /**
+     * Two rectangles as large as each other, one beside the head and one turned by 0.86 degrees (2350.54 × 789.4006 and
+     * 2350.8073 × 789.3109 mm, alike to 1e-6 mm²): whatever the doubts, and so the last digits of the outline, the one
+     * that is turned less is taken.
+     */
+    @Test
+    void ofTwoAsLargeTheOneThatIsTurnedLessIsTaken() {
+        Surveys.Quad quad = Surveys.Quad.level(840.97, 824.85, 2350.54, 36.13, 2395.67);
+        for (int k = 1; k <= 12; k++) {
+            List<Reading> readings = new ArrayList<>();
+            for (int i = 0; i < 6; i++) {
+                double u = 0.2 + 0.25 * ((k * (i + 3)) % 11);
+                readings.add(Surveys.read(Surveys.SIX.get(i), u, quad.exact()[i]));
+            }
+            Fit.Rectangle largest = Fit.largest(Opening.of(Surveys.straight(readings)), Held.FREELY)
+                    .orElseThrow();
+            assertThat(largest.turnedRad()).as("doubts %s", k).isCloseTo(0, within(1e-9));
+            assertThat(largest.length().value()).isCloseTo(2350.54, within(1e-6));
+        }
     }
 }

@@ -72,6 +72,11 @@ final class Surveys {
             return new Quad(new double[] {0, 0}, new double[] {width, 0}, new double[] {cx, cy}, new double[] {dx, dy});
         }
 
+        @Override
+        public String toString() {
+            return java.util.Arrays.deepToString(new double[][] {a, b, c, d});
+        }
+
         double[] corner(Corner corner) {
             return switch (corner) {
                 case HEAD_LEFT -> a;
