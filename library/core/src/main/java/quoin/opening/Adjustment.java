@@ -17,9 +17,6 @@ import quoin.measure.Uncertain;
  * <p>Immutable and safe for use by many threads.
  */
 public final class Adjustment {
-    /** The smallest shift that a test of 0.1 % sees four times in five, in standard deviations. */
-    static final double DELTA = GlobalTest.DELTA;
-
     /** The critical value of a two-sided test of one reading at 0.1 %. */
     static final double CRITICAL_W = 3.2905;
 
@@ -138,28 +135,16 @@ public final class Adjustment {
     private List<AdjustedReading> readings(Reach reach) {
         List<AdjustedReading> all = new ArrayList<>();
         for (int i = 0; i < observations.size(); i++) {
-            all.add(reading(i, reach));
+            all.add(tests.reading(
+                    i,
+                    observations.texts.get(i),
+                    observations.names.get(i),
+                    observations.entries.get(i),
+                    observations.values.get(i),
+                    -rest[i],
+                    reach));
         }
         return List.copyOf(all);
-    }
-
-    private AdjustedReading reading(int i, Reach reach) {
-        boolean checked = tests.isChecked(i, observations.variance(i));
-        double q = tests.between(i, i);
-        double weighted = tests.weighted(i);
-        double root = Math.sqrt(q);
-        double detectable = checked ? DELTA / root : Double.POSITIVE_INFINITY;
-        return new AdjustedReading(
-                observations.texts.get(i),
-                observations.names.get(i),
-                observations.entries.get(i),
-                observations.read(i),
-                -rest[i] + 0.0,
-                checked ? weighted / root : Double.NaN,
-                checked ? weighted / q : Double.NaN,
-                checked ? 1 / root : Double.POSITIVE_INFINITY,
-                detectable,
-                reach.of(i, detectable));
     }
 
     /** {@return how it ended} */

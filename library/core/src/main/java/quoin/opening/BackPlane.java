@@ -1,6 +1,7 @@
 package quoin.opening;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -142,13 +143,24 @@ record BackPlane(Outline outline, PlaneTest test, List<String> unused) {
             for (int k = 0; k < m; k++) {
                 solved.add(offset(k, inverse, inputs, priorVariance));
             }
-            double[] rest = new double[n];
-            for (int i = 0; i < n; i++) {
-                rest[i] = -shortfalls.get(i).value();
-            }
-            PlaneTest test =
-                    n == 0 ? new PlaneTest(NAME, 0, 0, List.of()) : PlaneTest.of(NAME, read, new double[n][0], rest, c);
+            PlaneTest test = n == 0 ? new PlaneTest(NAME, 0, 0, List.of()) : test(priorVariance);
             return new BackPlane(outline(solved), test, unused);
+        }
+
+        /** Whether what falls short is no more than the doubts and the offsets of both ends explain. */
+        private PlaneTest test(double priorVariance) {
+            int m = offsets.size();
+            double[][] design = new double[pairs.size()][m];
+            List<Uncertain> beyond = new ArrayList<>();
+            for (int i = 0; i < design.length; i++) {
+                for (int offset : pairs.get(i)) {
+                    design[i][offset] -= 1;
+                }
+                beyond.add(shortfalls.get(i).negated());
+            }
+            double[] priors = new double[m];
+            Arrays.fill(priors, 1 / priorVariance);
+            return PlaneTest.of(NAME, read, beyond, design, priors);
         }
 
         private int shared(int i, int j) {

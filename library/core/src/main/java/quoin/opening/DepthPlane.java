@@ -37,38 +37,29 @@ final class DepthPlane {
         if (values.isEmpty()) {
             return Optional.empty();
         }
-        List<Integer> corners = corners(places);
-        boolean tied = places.contains(MIDDLE) && corners.size() == 4 && survey.straightWithinMm() > 0;
+        boolean tied = places.contains(MIDDLE) && corners(places).size() == 4 && survey.straightWithinMm() > 0;
         if (tied) {
             places.remove(MIDDLE);
-            corners = corners(places);
         }
-        double bulge = tied ? survey.straightWithinMm() * survey.straightWithinMm() / 3 : 0;
+        List<Integer> corners = corners(places);
+        int bulge = places.size();
         List<PlaneTest.Observed> observed = new ArrayList<>();
-        int n = values.size();
-        double[][] design = new double[n][places.size()];
-        double[] rest = new double[n];
-        double[][] covariance = new double[n][n];
-        for (int i = 0; i < n; i++) {
+        double[][] design = new double[values.size()][tied ? bulge + 1 : bulge];
+        for (int i = 0; i < design.length; i++) {
             Reading reading = survey.readings().get(entries.get(i));
-            boolean bulges = tied && reading.of().equals(MIDDLE);
-            if (bulges) {
+            if (tied && reading.of().equals(MIDDLE)) {
                 for (int k : corners) {
                     design[i][k] = 0.25;
                 }
+                design[i][bulge] = 1;
             } else {
                 design[i][places.indexOf(reading.of())] = 1;
             }
             observed.add(new PlaneTest.Observed(reading, entries.get(i), values.get(i)));
-            rest[i] = values.get(i).value();
-            for (int j = 0; j <= i; j++) {
-                boolean both = bulges && observed.get(j).reading().of().equals(MIDDLE);
-                covariance[i][j] = values.get(i).covariance(values.get(j)) + (both ? bulge : 0);
-                covariance[j][i] = covariance[i][j];
-            }
-            covariance[i][i] += 1e-8 * Math.max(covariance[i][i], 1e-4);
         }
-        return Optional.of(PlaneTest.of(NAME, observed, design, rest, covariance));
+        double within = survey.straightWithinMm();
+        double[] priors = tied ? new double[] {3 / (within * within)} : new double[0];
+        return Optional.of(PlaneTest.of(NAME, observed, values, design, priors));
     }
 
     /** Which of the places are corners. */

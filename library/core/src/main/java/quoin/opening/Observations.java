@@ -20,8 +20,7 @@ final class Observations {
     /** What was read, then the prior of each offset, all on one list of influences. */
     final List<Uncertain> values = new ArrayList<>();
 
-    /** The variance of what no other observation has. */
-    final double[] fresh;
+    private final Parted parted;
 
     /** The effect on each observation of what the values of one entry share: their rounding. */
     final double[][] roundings;
@@ -33,28 +32,22 @@ final class Observations {
     final double[] priors;
 
     private Observations(Survey survey, Plane plane, List<TouchedPoint> touched) {
-        Influences shared = read(survey, plane);
+        List<Uncertain> unaligned = new ArrayList<>();
+        Influences shared = read(survey, plane, unaligned);
         int read = spans.size();
         priors = new double[read == 0 ? 0 : touched.size()];
         for (int k = 0; k < priors.length; k++) {
             Uncertain prior = prior(plane, touched.get(k), survey.straightWithinMm());
-            values.add(prior);
+            unaligned.add(prior);
             priors[k] = 1 / prior.variance();
         }
-        align();
-        fresh = new double[read];
+        values.addAll(Parted.aligned(unaligned));
+        parted = Parted.of(values.subList(0, read));
         List<double[]> ofEntries = new ArrayList<>();
         List<double[]> ofInstruments = new ArrayList<>();
-        Influences basis = read == 0 ? Influences.NONE : values.get(0).influences();
-        for (int k = 0; k < basis.size(); k++) {
-            double[] column = new double[read];
-            if (several(k, column)) {
-                (shared.indexOf(basis.get(k)) >= 0 ? ofInstruments : ofEntries).add(column);
-            } else {
-                for (int i = 0; i < read; i++) {
-                    fresh[i] += column[i] * column[i];
-                }
-            }
+        for (int k = 0; k < parted.columns.length; k++) {
+            boolean ofAll = shared.indexOf(parted.shared.get(k)) >= 0;
+            (ofAll ? ofInstruments : ofEntries).add(parted.columns[k]);
         }
         roundings = ofEntries.toArray(double[][]::new);
         common = ofInstruments.toArray(double[][]::new);
@@ -64,7 +57,7 @@ final class Observations {
         return new Observations(survey, plane, model.touched());
     }
 
-    private Influences read(Survey survey, Plane plane) {
+    private Influences read(Survey survey, Plane plane, List<Uncertain> unaligned) {
         Influences shared = Influences.NONE;
         for (int i = 0; i < survey.readings().size(); i++) {
             Reading reading = survey.readings().get(i);
@@ -81,7 +74,7 @@ final class Observations {
                 names.add(name);
                 instruments.add(reading.by().id());
                 entries.add(i);
-                values.add(value);
+                unaligned.add(value);
             }
         }
         return shared;
@@ -89,26 +82,6 @@ final class Observations {
 
     private static Uncertain prior(Plane plane, TouchedPoint point, double within) {
         return Uncertain.of(0, Influence.rectangular("straight/" + plane.text() + "/" + point.text(), within));
-    }
-
-    private void align() {
-        Influences basis = Influences.NONE;
-        for (Uncertain value : values) {
-            basis = basis.union(value.influences());
-        }
-        for (int i = 0; i < values.size(); i++) {
-            values.set(i, values.get(i).onto(basis));
-        }
-    }
-
-    /** The effects of one influence; whether more than one observation feels it. */
-    private boolean several(int influence, double[] column) {
-        int count = 0;
-        for (int i = 0; i < column.length; i++) {
-            column[i] = values.get(i).contribution(influence);
-            count += column[i] == 0 ? 0 : 1;
-        }
-        return count > 1;
     }
 
     int size() {
@@ -124,24 +97,19 @@ final class Observations {
      * reading teaches the scale it was read on.
      */
     LeastSquares estimate() {
-        double[] alone = variance(fresh, common);
-        double[] all = variance(alone, roundings);
-        return new LeastSquares(withRidge(alone, all), roundings, priors);
+        double[] alone = Parted.variance(parted.fresh, common);
+        double[] all = Parted.variance(alone, roundings);
+        return new LeastSquares(Parted.withRidge(alone, all), roundings, priors);
     }
 
     /** The full covariance, for the tests: what the readings say against each other. */
     LeastSquares test() {
-        double[] all = variance(variance(fresh, common), roundings);
-        double[][] columns = new double[roundings.length + common.length][];
-        System.arraycopy(roundings, 0, columns, 0, roundings.length);
-        System.arraycopy(common, 0, columns, roundings.length, common.length);
-        return new LeastSquares(withRidge(fresh, all), columns, priors);
+        return parted.leastSquares(priors);
     }
 
     /** The same for some of them. */
     LeastSquares test(int[] chosen) {
-        double[] all = variance(variance(fresh, common), roundings);
-        double[] own = withRidge(fresh, all);
+        double[] own = Parted.withRidge(parted.fresh, Parted.variance(parted.fresh, parted.columns));
         double[] variance = new double[chosen.length];
         double[][] columns = new double[common.length][chosen.length];
         for (int i = 0; i < chosen.length; i++) {
@@ -153,26 +121,12 @@ final class Observations {
         return new LeastSquares(variance, columns, priors);
     }
 
+    /** The variance of what is fresh in one of them. */
+    double fresh(int i) {
+        return parted.fresh[i];
+    }
+
     double variance(int i) {
         return values.get(i).variance();
-    }
-
-    private static double[] variance(double[] own, double[][] columns) {
-        double[] sum = own.clone();
-        for (double[] column : columns) {
-            for (int i = 0; i < sum.length; i++) {
-                sum[i] += column[i] * column[i];
-            }
-        }
-        return sum;
-    }
-
-    /** Two readings by an instrument that states no doubt of its own agree to a millionth at best. */
-    private static double[] withRidge(double[] own, double[] all) {
-        double[] sum = own.clone();
-        for (int i = 0; i < sum.length; i++) {
-            sum[i] += 1e-8 * Math.max(all[i], 1e-4);
-        }
-        return sum;
     }
 }

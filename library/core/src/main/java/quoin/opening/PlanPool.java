@@ -48,7 +48,7 @@ final class PlanPool {
 
     /** The variance of what is fresh in a reading: a floor of what it can be checked to. */
     double fresh(int i) {
-        return observations.fresh[i];
+        return observations.fresh(i);
     }
 
     /** The smallest slip that each of those would show, in their order; all infinite where they determine no outline. */

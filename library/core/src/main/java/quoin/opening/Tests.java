@@ -1,5 +1,8 @@
 package quoin.opening;
 
+import org.jspecify.annotations.Nullable;
+import quoin.measure.Uncertain;
+
 /** What the readings say against each other, at the outline that fits them best. Not safe for use by many threads. */
 final class Tests {
     static final Tests NONE = new Tests(new double[0], new double[0][], Double.NaN);
@@ -50,5 +53,31 @@ final class Tests {
     /** Whether anything checks a reading of that variance. */
     boolean isChecked(int i, double variance) {
         return between[i][i] * variance > LEAST_CHECK;
+    }
+
+    /**
+     * What the tests say of one reading.
+     *
+     * @param observed what was read
+     * @param residual adjusted minus observed
+     * @param reach what an unnoticed slip does; null where there is no outline that could follow
+     */
+    AdjustedReading reading(
+            int i, String of, String name, int entry, Uncertain observed, double residual, @Nullable Reach reach) {
+        boolean checked = isChecked(i, observed.variance());
+        double q = between[i][i];
+        double root = Math.sqrt(q);
+        double detectable = checked ? GlobalTest.DELTA / root : Double.POSITIVE_INFINITY;
+        return new AdjustedReading(
+                of,
+                name,
+                entry,
+                observed.value(),
+                residual + 0.0,
+                checked ? weighted[i] / root : Double.NaN,
+                checked ? weighted[i] / q : Double.NaN,
+                checked ? 1 / root : Double.POSITIVE_INFINITY,
+                detectable,
+                reach == null ? AdjustedReading.Effect.NONE : reach.of(i, detectable));
     }
 }

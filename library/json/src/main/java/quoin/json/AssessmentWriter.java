@@ -132,7 +132,7 @@ final class AssessmentWriter {
     private void plane(PlaneTest plane) {
         out.startObject(plane.plane());
         out.field("redundancy", plane.redundancy());
-        out.field("statistic", plane.statistic());
+        out.optional("statistic", plane.statistic());
         out.field("accepted", plane.isAccepted());
         out.array("readings", plane.readings(), (o, reading) -> reading(reading));
         out.end();
