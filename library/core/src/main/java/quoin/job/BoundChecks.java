@@ -37,7 +37,6 @@ final class BoundChecks {
     private final Opening opening;
     private final FigureSource figures;
     private final Catalogue catalogue;
-    private final List<Constraint> constraints = new ArrayList<>();
 
     BoundChecks(Job job, Rulebook rulebook, Opening opening, FigureSource figures, Catalogue catalogue) {
         this.job = job;
@@ -47,7 +46,7 @@ final class BoundChecks {
         this.catalogue = catalogue;
     }
 
-    /** The finding of every bound; asked for once. */
+    /** The finding of every bound. */
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
         for (BoundClause clause : rulebook.bounds()) {
@@ -58,6 +57,14 @@ final class BoundChecks {
 
     /** The bounds that could be judged, for their odds together. */
     List<Constraint> constraints() {
+        List<Constraint> constraints = new ArrayList<>();
+        for (BoundClause clause : rulebook.bounds()) {
+            Optional<Estimate> estimate = figures.estimate(clause.figure());
+            Optional<Bound> bound = bound(clause);
+            if (estimate.isPresent() && bound.isPresent()) {
+                constraints.add(new Constraint(estimate.get(), bound.get()));
+            }
+        }
         return constraints;
     }
 
@@ -73,7 +80,6 @@ final class BoundChecks {
         Limits.Stated stated = (Limits.Stated) limits;
         DecisionRule rule = clause.decideOr(rulebook.decide());
         Dimension dimension = dimension(catalogue, clause.figure());
-        constraints.add(new Constraint(estimate.get(), stated.bound()));
         Finding finding =
                 Conformity.check(clause.id(), estimate.get(), dimension, stated.bound(), rule, clause.source());
         for (Step step : stated.steps()) {
@@ -93,8 +99,7 @@ final class BoundChecks {
                     .map(this::proveLittle)
                     .toList();
         }
-        boolean ofDepths = figure.equals("opening.twist") || figure.equals("opening.flatness");
-        return ofDepths && opening.planes().stream().allMatch(plane -> plane.redundancy() == 0)
+        return OpeningFigures.hangsOnUncheckedDepths(opening, figure)
                 ? List.of(Caution.of("twist-or-misread-depth", Caution.Severity.NOTE))
                 : List.of();
     }

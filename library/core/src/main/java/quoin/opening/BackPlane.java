@@ -70,7 +70,7 @@ record BackPlane(Outline outline, PlaneTest test, List<String> unused) {
             Span span = reading.of();
             int before = shortfalls.size();
             if (span instanceof Span.Across across) {
-                double length = sideLength(across.start());
+                double length = front.length(across.start());
                 join(
                         across.start(),
                         across.end(),
@@ -91,18 +91,12 @@ record BackPlane(Outline outline, PlaneTest test, List<String> unused) {
             }
         }
 
-        private double sideLength(Side side) {
-            Outline.Vertex a = front.corner(side.from());
-            Outline.Vertex b = front.corner(side.to());
-            return StrictMath.hypot(b.x().value() - a.x().value(), b.y().value() - a.y().value());
-        }
-
         private void join(Side start, Side end, double along, String at, List<Uncertain> observed) {
             int p = index(new Offset(start, along, at));
             int q = index(new Offset(end, along, at));
             Outline.Vertex a = front.on(start, along, at);
             Outline.Vertex b = front.on(end, along, at);
-            Uncertain between = Uncertain.hypot(b.x().minus(a.x()), b.y().minus(a.y()));
+            Uncertain between = a.distanceTo(b);
             for (Uncertain value : observed) {
                 pairs.add(new int[] {p, q});
                 shortfalls.add(between.minus(value));

@@ -21,12 +21,17 @@ public final class Opening {
     private final Adjustment adjustment;
     private final @Nullable Outline front;
     private final @Nullable BackPlane back;
+    private final List<PlaneTest> planes;
 
     private Opening(Survey survey, Adjustment adjustment, @Nullable Outline front, @Nullable BackPlane back) {
         this.survey = survey;
         this.adjustment = adjustment;
         this.front = front;
         this.back = back;
+        List<PlaneTest> tests = new ArrayList<>();
+        back().ifPresent(plane -> tests.add(plane.test()));
+        DepthPlane.of(survey).ifPresent(tests::add);
+        this.planes = List.copyOf(tests);
     }
 
     /**
@@ -100,9 +105,6 @@ public final class Opening {
      * @return one test for each plane that was read, the back first
      */
     public List<PlaneTest> planes() {
-        List<PlaneTest> planes = new ArrayList<>();
-        back().ifPresent(plane -> planes.add(plane.test()));
-        DepthPlane.of(survey).ifPresent(planes::add);
         return planes;
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import quoin.judge.Catalogue;
 import quoin.judge.Figure;
 import quoin.judge.Source;
@@ -21,6 +22,9 @@ public final class OpeningFigures {
 
     /** The figures that this room computes. */
     public static final Catalogue CATALOGUE = catalogue();
+
+    /** The figures that take four depths. */
+    private static final Set<String> OF_FOUR_DEPTHS = Set.of("opening.twist", "opening.flatness");
 
     /** The figures that hang on depths and falls alone, whatever the outline. */
     private static final Set<String> OF_DEPTHS =
@@ -118,12 +122,28 @@ public final class OpeningFigures {
      * @return false where they disagree
      */
     public static boolean isAccepted(Opening opening, String figure) {
+        boolean outline = OF_DEPTHS.contains(figure)
+                || !opening.hasShape()
+                || opening.adjustment().isAccepted();
+        return outline && planes(opening, figure).allMatch(PlaneTest::isAccepted);
+    }
+
+    /**
+     * Whether four depths are all that a figure hangs on: no one of them is then checked by the others, and a misread one
+     * looks like a twist.
+     *
+     * @param opening the opening
+     * @param figure a figure
+     * @return true for {@code opening.twist} and {@code opening.flatness} where nothing checks the depths
+     */
+    public static boolean hangsOnUncheckedDepths(Opening opening, String figure) {
+        return OF_FOUR_DEPTHS.contains(figure) && planes(opening, figure).allMatch(plane -> plane.redundancy() == 0);
+    }
+
+    /** The planes besides the front that a figure hangs on. */
+    private static Stream<PlaneTest> planes(Opening opening, String figure) {
         boolean depths = OF_DEPTHS.contains(figure);
-        boolean outline = depths || !opening.hasShape() || opening.adjustment().isAccepted();
-        return outline
-                && opening.planes().stream()
-                        .filter(plane -> plane.plane().equals(DepthPlane.NAME) == depths)
-                        .allMatch(PlaneTest::isAccepted);
+        return opening.planes().stream().filter(plane -> plane.plane().equals(DepthPlane.NAME) == depths);
     }
 
     /**
@@ -228,7 +248,7 @@ public final class OpeningFigures {
             for (double along : places) {
                 Outline.Vertex a = outline.on(start, along, "");
                 Outline.Vertex b = outline.on(end, along, "");
-                Uncertain across = Uncertain.hypot(b.x().minus(a.x()), b.y().minus(a.y()));
+                Uncertain across = a.distanceTo(b);
                 parts.add(new Extreme.Part(List.of(prefix + name(outline, start, end, along) + suffix), across));
             }
         }
@@ -266,9 +286,7 @@ public final class OpeningFigures {
     }
 
     private static Uncertain diagonal(Opening opening, Corner from) {
-        Outline.Vertex a = opening.front().corner(from);
-        Outline.Vertex b = opening.front().corner(from.opposite());
-        return Uncertain.hypot(b.x().minus(a.x()), b.y().minus(a.y()));
+        return opening.front().corner(from).distanceTo(opening.front().corner(from.opposite()));
     }
 
     /**

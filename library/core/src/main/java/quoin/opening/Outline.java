@@ -22,6 +22,10 @@ final class Outline {
         Vertex moved(Uncertain dx, Uncertain dy) {
             return new Vertex(along, at, x.plus(dx), y.plus(dy));
         }
+
+        Uncertain distanceTo(Vertex other) {
+            return Uncertain.hypot(other.x.minus(x), other.y.minus(y));
+        }
     }
 
     Outline(Map<Side, List<Vertex>> sides) {
@@ -66,6 +70,13 @@ final class Outline {
         Side side = corner.isHead() ? Side.HEAD : Side.FOOT;
         List<Vertex> chain = side(side);
         return corner.isLeft() ? chain.get(0) : chain.get(chain.size() - 1);
+    }
+
+    /** How long the chord of a side is, as estimated, in mm. */
+    double length(Side side) {
+        Vertex a = corner(side.from());
+        Vertex b = corner(side.to());
+        return StrictMath.hypot(b.x().value() - a.x().value(), b.y().value() - a.y().value());
     }
 
     /** The place on a side that far along it, on the chain of its points. */

@@ -111,8 +111,6 @@ public final class Squareness {
     }
 
     private static Uncertain leg(Opening opening, Corner from, Corner to) {
-        Outline.Vertex a = opening.front().corner(from);
-        Outline.Vertex b = opening.front().corner(to);
-        return Uncertain.hypot(b.x().minus(a.x()), b.y().minus(a.y()));
+        return opening.front().corner(from).distanceTo(opening.front().corner(to));
     }
 }

@@ -14,7 +14,7 @@ final class Straightness {
     static Optional<Estimate> of(Opening opening, Side side) {
         Adjustment adjustment = opening.adjustment();
         Model model = adjustment.model();
-        double length = length(opening, side);
+        double length = opening.front().length(side);
         List<LineFit.Station> stations = new ArrayList<>();
         for (TouchedPoint point : model.touched()) {
             if (point.side() == side && point.read()) {
@@ -28,12 +28,6 @@ final class Straightness {
         stations.add(new LineFit.Station(0, Uncertain.exact(0)));
         stations.add(new LineFit.Station(length, Uncertain.exact(0)));
         return Optional.of(LineFit.minimumZone(stations));
-    }
-
-    private static double length(Opening opening, Side side) {
-        Outline.Vertex a = opening.front().corner(side.from());
-        Outline.Vertex b = opening.front().corner(side.to());
-        return StrictMath.hypot(b.x().value() - a.x().value(), b.y().value() - a.y().value());
     }
 
     /** The depths that were read, at the corners and in the middle; empty where there are fewer than four. */

@@ -445,6 +445,12 @@ class AssessmentTest {
         Assessment five = Assessment.of(Boathouse.job(readings).build(), rules, Parts.NONE);
         assertThat(codes(finding(five, "twist"))).isEmpty();
         assertThat(four.adjustment().planes()).singleElement().matches(plane -> plane.redundancy() == 0);
+        List<Reading> behind = new ArrayList<>(readings.subList(0, readings.size() - 1));
+        behind.add(new Reading("", Span.parse("width@1/2"), Plane.BACK, List.of(1502.0), Boathouse.TAPE));
+        Assessment deep = Assessment.of(Boathouse.job(behind).build(), rules, Parts.NONE);
+        assertThat(codes(finding(deep, "twist")))
+                .as("a checked back checks no depth")
+                .containsExactly("twist-or-misread-depth");
         readings.set(readings.size() - 1, Reading.of("depth@middle", Boathouse.TAPE, 160));
         Assessment wrong = Assessment.of(Boathouse.job(readings).build(), rules, Parts.NONE);
         assertThat(finding(wrong, "twist").reason()).contains(Reason.READINGS_DISAGREE);
