@@ -90,7 +90,9 @@ final class Prospects {
     }
 
     private List<Retake> retakes(BoundClause clause) {
-        List<Retake> first = bounds.candidates(clause, readable());
+        List<ReadingDoubt> readable = readable();
+        List<String> places = bounds.byShare(clause, readable);
+        List<Retake> first = bounds.candidates(clause, readable);
         List<Retake> own = new ArrayList<>();
         List<Retake> anew = new ArrayList<>();
         for (Retake retake : first) {
@@ -99,14 +101,13 @@ final class Prospects {
         List<Retake> candidates = new ArrayList<>(own);
         candidates.addAll(byOthers(first));
         List<Retake> settled = new ArrayList<>(settled(clause, candidates));
-        together(clause, settled);
+        together(clause, places, settled);
         List<Retake> ranked = Retakes.ranked(settled);
         if (ranked.stream().anyMatch(Retake::isWorthTaking) || anew.isEmpty()) {
             return ranked;
         }
         List<Retake> all = new ArrayList<>(ranked);
         all.addAll(settled(clause, anew));
-        List<String> places = bounds.byShare(clause, readable());
         List<String> most = places.subList(0, Math.min(MOST_TOGETHER, places.size()));
         for (Retake retake : anew) {
             all.addAll(settled(clause, List.of(new Retake(most, "", 1, retake.u(), Double.NaN))));
@@ -115,8 +116,7 @@ final class Prospects {
     }
 
     /** Three, then eight readings together, those with the largest share in the doubt. */
-    private void together(BoundClause clause, List<Retake> settled) {
-        List<String> places = bounds.byShare(clause, readable());
+    private void together(BoundClause clause, List<String> places, List<Retake> settled) {
         for (int count : new int[] {FEW_TOGETHER, MOST_TOGETHER}) {
             if (places.isEmpty() || settled.stream().anyMatch(retake -> retake.settles() >= LIKELY)) {
                 return;

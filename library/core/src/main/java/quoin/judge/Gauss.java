@@ -1,6 +1,7 @@
 package quoin.judge;
 
 import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.primes.Primes;
 import org.apache.commons.math3.special.Erf;
 import org.apache.commons.math3.special.Gamma;
 
@@ -80,5 +81,10 @@ final class Gauss {
         double half = 0.5 * dimensions;
         double scale = StrictMath.exp(-Gamma.logGamma(half) - (half - 1) * StrictMath.log(2) - 0.5 * radius * radius);
         return StrictMath.pow(radius, dimensions - 1.0) * scale;
+    }
+
+    /** The next larger prime. */
+    static int primeAfter(int n) {
+        return Primes.nextPrime(n + 1);
     }
 }

@@ -98,21 +98,10 @@ final class LatticeMean {
         double[] generators = new double[dimensions];
         int prime = 1;
         for (int q = 0; q < dimensions; q++) {
-            prime = primeAfter(prime);
+            prime = Gauss.primeAfter(prime);
             generators[q] = fraction(StrictMath.sqrt(prime));
         }
         return generators;
-    }
-
-    private static int primeAfter(int n) {
-        int candidate = n + 1;
-        for (int divisor = 2; divisor * divisor <= candidate; divisor++) {
-            if (candidate % divisor == 0) {
-                candidate++;
-                divisor = 1;
-            }
-        }
-        return candidate;
     }
 
     /** Shifts that are a lattice themselves, so that their mean is better than their spread tells. */

@@ -3,6 +3,7 @@ package quoin.measure;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.primes.Primes;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
@@ -29,5 +30,10 @@ final class Distributions {
     /** The value that chi-square stays below with probability p. */
     static double chiSquareQuantile(double degreesOfFreedom, double p) {
         return new ChiSquaredDistribution(NONE, degreesOfFreedom).inverseCumulativeProbability(p);
+    }
+
+    /** The next larger prime. */
+    static int primeAfter(int n) {
+        return Primes.nextPrime(n + 1);
     }
 }

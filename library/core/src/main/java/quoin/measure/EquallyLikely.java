@@ -62,20 +62,9 @@ public final class EquallyLikely {
         double[] generators = new double[dimensions];
         int prime = 1;
         for (int q = 1; q < dimensions; q++) {
-            prime = primeAfter(prime);
+            prime = Distributions.primeAfter(prime);
             generators[q] = StrictMath.sqrt(prime);
         }
         return generators;
-    }
-
-    private static int primeAfter(int n) {
-        int candidate = n + 1;
-        for (int divisor = 2; divisor * divisor <= candidate; divisor++) {
-            if (candidate % divisor == 0) {
-                candidate++;
-                divisor = 1;
-            }
-        }
-        return candidate;
     }
 }

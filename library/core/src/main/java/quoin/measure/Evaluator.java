@@ -182,13 +182,8 @@ public final class Evaluator {
         double a = values[adjacent1];
         double b = values[adjacent2];
         double c = values[opposite];
-        double ab = a * b;
-        double cos = (a * a + b * b - c * c) / (2 * ab);
-        if (!(a > 0 && b > 0 && c > 0 && cos > -1 && cos < 1)) {
-            throw new ArithmeticException("cosine rule: lengths " + Require.show(a) + ", " + Require.show(b) + " and "
-                    + Require.show(c) + " make no open triangle");
-        }
-        double over = 1 / (ab * StrictMath.sqrt((1 - cos) * (1 + cos)));
+        double cos = Uncertain.cosine(a, b, c);
+        double over = 1 / (a * b * StrictMath.sqrt((1 - cos) * (1 + cos)));
         double pa = (b * cos - a) * over;
         double pb = (a * cos - b) * over;
         double pc = c * over;

@@ -211,13 +211,8 @@ public final class Uncertain implements Estimate {
         double a = adjacent1.value;
         double b = adjacent2.value;
         double c = opposite.value;
-        double ab = a * b;
-        double cos = (a * a + b * b - c * c) / (2 * ab);
-        if (!(a > 0 && b > 0 && c > 0 && cos > -1 && cos < 1)) {
-            throw new ArithmeticException("cosine rule: lengths " + Require.show(a) + ", " + Require.show(b) + " and "
-                    + Require.show(c) + " make no open triangle");
-        }
-        double over = 1 / (ab * StrictMath.sqrt((1 - cos) * (1 + cos)));
+        double cos = cosine(a, b, c);
+        double over = 1 / (a * b * StrictMath.sqrt((1 - cos) * (1 + cos)));
         double pa = (b * cos - a) * over;
         double pb = (a * cos - b) * over;
         double pc = c * over;
@@ -232,6 +227,16 @@ public final class Uncertain implements Estimate {
         double[] partials = {pa, pb, pc};
         return result("cosine rule", angle, partials, adjacent1, adjacent2, opposite)
                 .orBlind(unseen);
+    }
+
+    /** The cosine of the angle between two sides of an open triangle. */
+    static double cosine(double a, double b, double c) {
+        double cos = (a * a + b * b - c * c) / (2 * (a * b));
+        if (!(a > 0 && b > 0 && c > 0 && cos > -1 && cos < 1)) {
+            throw new ArithmeticException("cosine rule: lengths " + Require.show(a) + ", " + Require.show(b) + " and "
+                    + Require.show(c) + " make no open triangle");
+        }
+        return cos;
     }
 
     @Override

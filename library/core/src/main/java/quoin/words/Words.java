@@ -314,21 +314,27 @@ public final class Words {
                 ? 1000 * StrictMath.tan(margin.value())
                 : margin.dimension().widthToAnswer(margin.value());
         double give = 2 * (angle ? 1000 * margin.u() : Math.abs(span(margin)));
-        LengthStyle style = margin.dimension() == Dimension.LENGTH ? lengths : LengthStyle.MILLIMETRES;
-        String amount = inUnit(style.nearest(Math.abs(value)), margin.dimension());
+        String amount = amount(margin.dimension(), Math.abs(value));
         boolean beyond = value < 0 && !amount.startsWith("0 ");
         Args args = Args.of("amount", amount);
-        String key = beyond ? "margin.over" : "margin.spare";
-        return give > 0 ? text(key, args.with("give", inUnit(style.up(give), margin.dimension()))) : text(key, args);
+        if (give > 0) {
+            args = args.with("give", doubt(margin.dimension(), give));
+        }
+        return text(beyond ? "margin.over" : "margin.spare", args);
     }
 
-    /** A length as it is said, or a number of another kind with its own unit for the millimetres. */
-    private String inUnit(String said, Dimension dimension) {
-        return switch (dimension) {
-            case LENGTH -> said;
-            case ANGLE -> said.replace(" mm", " " + text("unit.in-each-metre", Args.NONE));
-            default -> said.replace(" mm", " " + dimension.answerUnit());
-        };
+    private String amount(Dimension dimension, double value) {
+        return dimension == Dimension.LENGTH
+                ? lengths.nearest(value)
+                : Numbers.nearestHalf(value) + " " + unit(dimension);
+    }
+
+    private String doubt(Dimension dimension, double give) {
+        return dimension == Dimension.LENGTH ? lengths.up(give) : Numbers.halfUp(give) + " " + unit(dimension);
+    }
+
+    private String unit(Dimension dimension) {
+        return dimension == Dimension.ANGLE ? text("unit.in-each-metre", Args.NONE) : dimension.answerUnit();
     }
 
     private static double span(Margin margin) {

@@ -49,7 +49,7 @@ final class UnseenPart {
                 .forEach(entry -> bySize.computeIfAbsent(words.slip(entry.getValue()), size -> new ArrayList<>())
                         .add(words.place(entry.getKey())));
         if (!bySize.isEmpty()) {
-            page.text(2, sentence(words.text("unseen.others", Args.NONE)).replace(".", ":"));
+            page.text(2, capital(words.text("unseen.others", Args.NONE)) + ":");
         }
         bySize.forEach((size, places) -> page.hanging("  - ", size + ": " + String.join("; ", places) + "."));
     }
@@ -70,6 +70,10 @@ final class UnseenPart {
     }
 
     private static String sentence(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
+        return capital(text) + ".";
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }
