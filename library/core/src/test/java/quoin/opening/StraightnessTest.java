@@ -174,4 +174,21 @@ class StraightnessTest {
         assertThat(Math.abs(figures.get("opening.flatness").value())).isCloseTo(1, within(1e-6));
         assertThat(figures.get("opening.twist").value()).isCloseTo(2, within(1e-12));
     }
+
+    /**
+     * A place given as a distance lies where it is on the side: 600 mm of 2400 is a quarter. Offsets 3 and −1 at 600 and
+     * 1800 mm; by hand the largest departure is 3 + 1/3, at 600 from the string 0 to 1800. Readings good to 0.01 mm
+     * against sides straight to ± 4: the prior takes less than a thousandth off.
+     */
+    @Test
+    void aPlaceGivenAsADistanceCountsFromTheCorner() {
+        double d = Math.hypot(1500, 2400);
+        List<Reading> readings = Surveys.join(
+                Surveys.six(0.3, 1500, 2400, 1500, 2400, d, d),
+                Surveys.read("bow@left:600 mm", 0.01, 3),
+                Surveys.read("bow@left:3/4", 0.01, -1));
+        Estimate straight = OpeningFigures.survey(Opening.of(Survey.finished(readings, 4)), Side.HEAD)
+                .get("opening.straight.left");
+        assertThat(Math.abs(straight.value())).isCloseTo(3 + 1 / 3.0, within(3e-3));
+    }
 }
