@@ -1,6 +1,7 @@
 package quoin.benchmarks;
 
 import java.util.List;
+import quoin.opening.Survey;
 
 /** Who is measured against what, and what was promised. */
 final class Candidates {
@@ -17,7 +18,16 @@ final class Candidates {
             new Line("numbers", 6, 6000),
             new Line("evaluator", 4, 0),
             new Line("derivatives", Double.NaN, Double.NaN),
-            new Line("derivatives by numbers", Double.NaN, Double.NaN));
+            new Line("derivatives by numbers", Double.NaN, Double.NaN),
+            new Line("adjust 6", 1.5, Double.NaN),
+            new Line("adjust 12", 1.5, Double.NaN),
+            new Line("adjust 6, tape", Double.NaN, Double.NaN),
+            new Line("adjust 12, tape", Double.NaN, Double.NaN),
+            new Line("adjust 6, bows", Double.NaN, Double.NaN),
+            new Line("adjust 12, bows", Double.NaN, Double.NaN),
+            new Line("turn by adjust 6", 20, Double.NaN),
+            new Line("turn by adjust 12", 20, Double.NaN),
+            new Line("turn by adjust 6, bows", Double.NaN, Double.NaN));
 
     private Candidates() {}
 
@@ -28,7 +38,24 @@ final class Candidates {
             case "derivatives" -> new Pair(new ByHand(), new ByDerivatives());
             // How much faster the numbers are: promised is at least 6.
             case "derivatives by numbers" -> new Pair(new ByNumbers(), new ByDerivatives());
+            case "adjust 6" -> adjusted(Net.SIX, Net.straight(Net.SIX));
+            case "adjust 12" -> adjusted(Net.TWELVE, Net.straight(Net.TWELVE));
+            case "adjust 6, tape" -> adjusted(Net.SIX, Net.usual(Net.SIX, 0));
+            case "adjust 12, tape" -> adjusted(Net.TWELVE, Net.usual(Net.TWELVE, 0));
+            case "adjust 6, bows" -> adjusted(Net.SIX, Net.usual(Net.SIX, Net.BOW));
+            case "adjust 12, bows" -> adjusted(Net.TWELVE, Net.usual(Net.TWELVE, Net.BOW));
+            case "turn by adjust 6" -> turned(Net.straight(Net.SIX));
+            case "turn by adjust 12" -> turned(Net.straight(Net.TWELVE));
+            case "turn by adjust 6, bows" -> turned(Net.usual(Net.SIX, Net.BOW));
             default -> throw new IllegalArgumentException("candidate must be one of " + LINES + ", got " + name);
         };
+    }
+
+    private static Pair adjusted(int count, List<Survey> surveys) {
+        return new Pair(new AdjustByHand(count), new AdjustByLibrary(surveys));
+    }
+
+    private static Pair turned(List<Survey> surveys) {
+        return new Pair(new AdjustByLibrary(surveys), new Turned(surveys));
     }
 }

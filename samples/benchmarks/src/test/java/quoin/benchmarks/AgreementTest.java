@@ -5,7 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import quoin.measure.SimulatedOutput;
+import quoin.measure.Uncertain;
+import quoin.opening.AdjustedReading;
+import quoin.opening.Adjustment;
+import quoin.opening.Corner;
+import quoin.opening.Fit;
+import quoin.opening.Held;
+import quoin.opening.Opening;
 
 /** Every way computes the same numbers: a fast wrong answer is no answer. */
 class AgreementTest {
@@ -51,5 +60,51 @@ class AgreementTest {
             assertThat(output.low()).isCloseTo(hand[4 * j + 2], within(7 * 2.7 * error));
             assertThat(output.high()).isCloseTo(hand[4 * j + 3], within(7 * 2.7 * error));
         }
+    }
+
+    /**
+     * Corners within 1e-9 mm, covariances within 1e-8: what the convergence of either leaves. Redundancy numbers add up to
+     * readings less unknowns, but for the floor of 1e-8 that the library adds to every variance.
+     */
+    @ParameterizedTest
+    @ValueSource(ints = {Net.SIX, Net.TWELVE})
+    void bothAdjustmentsAgree(int count) {
+        AdjustByHand hand = new AdjustByHand(count);
+        AdjustByLibrary library = new AdjustByLibrary(Net.straight(count));
+        for (int time : new int[] {0, 1, 63}) {
+            hand.once(time);
+            Opening opening = Opening.of(Net.straight(count).get(time));
+            List<Uncertain> unknowns = List.of(
+                    opening.corner(Corner.HEAD_RIGHT).get(0),
+                    opening.corner(Corner.FOOT_RIGHT).get(0),
+                    opening.corner(Corner.FOOT_RIGHT).get(1),
+                    opening.corner(Corner.FOOT_LEFT).get(0),
+                    opening.corner(Corner.FOOT_LEFT).get(1));
+            for (int k = 0; k < AdjustByHand.UNKNOWNS; k++) {
+                assertThat(unknowns.get(k).value()).isCloseTo(hand.x[k], within(1e-9));
+                for (int l = 0; l < AdjustByHand.UNKNOWNS; l++) {
+                    assertThat(unknowns.get(k).covariance(unknowns.get(l)))
+                            .isCloseTo(hand.covariance[k][l], within(1e-8));
+                }
+            }
+            Adjustment adjustment = library.adjust(time);
+            double redundancy = 0;
+            for (AdjustedReading reading : adjustment.readings()) {
+                redundancy += Net.U * Net.U / (reading.slipU() * reading.slipU());
+            }
+            assertThat(redundancy).isCloseTo(count - AdjustByHand.UNKNOWNS, within(2e-8 * count));
+            assertThat(library.once(time)).isFinite();
+        }
+    }
+
+    /** The clearance of the frame where the search leaves it is the least of the sums that hold it. */
+    @Test
+    void theTurnedFrameHasThatClearance() {
+        Turned turned = new Turned(Net.straight(Net.SIX));
+        Opening opening = Opening.of(Net.straight(Net.SIX).get(5));
+        double clearance = Fit.place(opening, Held.FREELY, Turned.WIDTH.value(), Turned.LENGTH.value())
+                .orElseThrow()
+                .clearanceMm();
+        assertThat(turned.least(5).value()).isCloseTo(clearance, within(1e-7));
     }
 }
