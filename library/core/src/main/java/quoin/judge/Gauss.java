@@ -66,6 +66,13 @@ final class Gauss {
         return p < 0.5 ? -ROOT_TWO * Erf.erfcInv(2 * p) : ROOT_TWO * Erf.erfInv(2 * p - 1);
     }
 
+    /** The t with P(T &le; t) = p for Student's t, 0 &lt; p &lt; 1; the normal for infinite degrees of freedom. */
+    static double quantile(double p, double degreesOfFreedom) {
+        return degreesOfFreedom == Double.POSITIVE_INFINITY
+                ? quantile(p)
+                : new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(p);
+    }
+
     /** The density of the standard normal; 0 at the infinities. */
     static double density(double z) {
         return ROOT_TWO_PI_INVERSE * StrictMath.exp(-0.5 * z * z);

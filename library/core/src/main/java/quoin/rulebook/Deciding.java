@@ -8,14 +8,13 @@ import java.util.Set;
 import quoin.judge.Args;
 import quoin.judge.Catalogue;
 import quoin.judge.Figure;
+import quoin.judge.Shortfall;
 import quoin.judge.Source;
 import quoin.judge.Stage;
 import quoin.judge.Step;
 import quoin.measure.Amount;
 import quoin.measure.Dimension;
 import quoin.measure.Estimate;
-import quoin.measure.Extreme;
-import quoin.measure.Uncertain;
 
 /** One size: base, items, rounding. The sizes it refers to have been decided or refused before. */
 final class Deciding {
@@ -144,24 +143,16 @@ final class Deciding {
         if (!(of.probability() > 0 && of.probability() <= 0.5)) {
             return range("shortfall", of.probability(), Dimension.RATIO);
         }
-        Optional<Uncertain> single = single(estimate);
-        if (single.isEmpty()) {
-            return Picking.lost(Outcome.Cause.NOT_VERIFIED, "shortfall-of-several", args);
+        Optional<Shortfall> shortfall = Shortfall.of(estimate, of.probability());
+        if (shortfall.isEmpty()) {
+            return Picking.lost(Outcome.Cause.NOT_VERIFIED, "no-shortfall", args);
         }
-        double u = single.get().standardUncertainty();
-        double value = u > 0 ? estimate.value() + u * Normal.quantile(of.probability()) : estimate.value();
+        double value = shortfall.get().value();
+        double error = shortfall.get().error();
         args = args.with("probability", of.probability()).with("estimate", dimension.toAnswer(estimate.value()));
+        args = error > 0 ? args.with("error", dimension.widthToAnswer(error)) : args;
         add("base-shortfall", shown(args, "value", value, dimension), source);
         return found(value, dimension);
-    }
-
-    /** A least of several parts has no quantile in closed form; of one part it is that part. */
-    private static Optional<Uncertain> single(Estimate estimate) {
-        if (estimate instanceof Uncertain uncertain) {
-            return Optional.of(uncertain);
-        }
-        List<Extreme.Part> parts = ((Extreme) estimate).parts();
-        return parts.size() == 1 ? Optional.of(parts.get(0).value()) : Optional.empty();
     }
 
     private Outcome term(String code, Item item, Dimension dimension, Source clauseSource) {

@@ -274,19 +274,34 @@ class SizingTest {
         }
     }
 
+    /** Closed form: of two independent parts that are alike, one falls short of their common quantile with 1 - (1 - p)². */
     @Test
-    void aLeastOfOnePartHasAShortfallAndOneOfSeveralIsNotVerified() {
-        Extreme.Part left = new Extreme.Part(List.of("left"), Sample.width(1502.3));
-        Extreme.Part right = new Extreme.Part(List.of("right"), Sample.width(1503));
+    void aLeastOfSeveralFallsShortByTheJointOddsOfItsParts() {
+        Extreme.Part left = new Extreme.Part(List.of("left"), Uncertain.of(1502.3, Influence.normal("l", 0.8)));
+        Extreme.Part right = new Extreme.Part(List.of("right"), Uncertain.of(1502.3, Influence.normal("r", 0.8)));
         Rulebook rulebook = Sample.with(shortfallOf("fit.width", 0.01));
         Estimate one = Extreme.least(List.of(left));
         assertThat(Sample.mm(Sample.decide(rulebook, Sample.only("fit.width", one)), "a"))
                 .isEqualTo(1502.3 - 0.8 * 2.3263, within(0.8 * 5e-5));
         Estimate two = Extreme.least(List.of(left, right));
-        Finding refused = refused(Sample.decide(rulebook, Sample.only("fit.width", two)), "a");
+        Size size = Sample.decide(rulebook, Sample.only("fit.width", two))
+                .find("a")
+                .orElseThrow();
+        // z at 1 - sqrt(0.99) = 0.0050126: -2.5749; the odds are good to 1e-4 of a density of 0.0289
+        assertThat(size.value()).isEqualTo(1502.3 - 0.8 * 2.5749, within(0.8 * 1e-4 / 0.0289));
+        assertThat(codes(size.steps())).containsExactly("base-shortfall");
+        assertThat(size.steps().get(0).args().toString()).contains("error");
+    }
+
+    @Test
+    void aLargestInSizeHasNoShortfall() {
+        Extreme.Part left = new Extreme.Part(List.of("left"), Sample.width(1502.3));
+        Estimate largest = Extreme.largestInSize(List.of(left, left));
+        Rulebook rulebook = Sample.with(shortfallOf("fit.width", 0.01));
+        Finding refused = refused(Sample.decide(rulebook, Sample.only("fit.width", largest)), "a");
         assertThat(refused.reason()).contains(Reason.NOT_VERIFIED);
-        assertThat(codes(refused.steps())).containsExactly("shortfall-of-several");
-        Sizes plain = Sample.decide(Sample.with(Sample.size("a", "fit.width")), Sample.only("fit.width", two));
+        assertThat(codes(refused.steps())).containsExactly("no-shortfall");
+        Sizes plain = Sample.decide(Sample.with(Sample.size("a", "fit.width")), Sample.only("fit.width", largest));
         assertThat(Sample.mm(plain, "a")).isEqualTo(1502.3);
     }
 
