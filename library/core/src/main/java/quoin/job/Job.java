@@ -26,6 +26,8 @@ public final class Job {
         QUOTE
     }
 
+    private static final double LONGEST_MM = 50_000;
+
     private final String id;
     private final OpeningFacts opening;
     private final Choices choose;
@@ -39,6 +41,8 @@ public final class Job {
     private final @Nullable Supply supply;
     private final Map<String, Amount> ordered;
     private final Map<String, FigureValue> declared;
+    private final double nominalWidthMm;
+    private final double nominalLengthMm;
     private final String carry;
 
     private Job(Builder builder) {
@@ -55,6 +59,8 @@ public final class Job {
         this.supply = builder.supply;
         this.ordered = Collections.unmodifiableMap(new LinkedHashMap<>(builder.ordered));
         this.declared = Collections.unmodifiableMap(new LinkedHashMap<>(builder.declared));
+        this.nominalWidthMm = builder.nominalWidthMm;
+        this.nominalLengthMm = builder.nominalLengthMm;
         this.carry = builder.carry;
     }
 
@@ -135,6 +141,16 @@ public final class Job {
         return declared;
     }
 
+    /** {@return the width that the opening was drawn with, in mm; NaN where not stated} */
+    public double nominalWidthMm() {
+        return nominalWidthMm;
+    }
+
+    /** {@return the length that the opening was drawn with, in mm; NaN where not stated} */
+    public double nominalLengthMm() {
+        return nominalLengthMm;
+    }
+
     /** {@return JSON text that is handed through unread} */
     public String carry() {
         return carry;
@@ -170,6 +186,8 @@ public final class Job {
                 supply(),
                 ordered,
                 declared,
+                nominalWidthMm,
+                nominalLengthMm,
                 carry);
     }
 
@@ -188,6 +206,8 @@ public final class Job {
         private @Nullable Supply supply;
         private Map<String, Amount> ordered = Map.of();
         private Map<String, FigureValue> declared = Map.of();
+        private double nominalWidthMm = Double.NaN;
+        private double nominalLengthMm = Double.NaN;
         private String carry = "";
 
         private Builder(String id, OpeningFacts opening, Choices choose) {
@@ -307,6 +327,28 @@ public final class Job {
         public Builder declared(Map<String, FigureValue> value) {
             this.declared = Objects.requireNonNull(value, "declared");
             return this;
+        }
+
+        /**
+         * Sets what the opening was drawn with: its nominal width and length.
+         *
+         * @param widthMm above 0 and at most 50 000 mm; NaN where not stated
+         * @param lengthMm the same
+         * @return this builder
+         * @throws IllegalArgumentException if one of them is out of range
+         */
+        public Builder nominal(double widthMm, double lengthMm) {
+            this.nominalWidthMm = nominal("width", widthMm);
+            this.nominalLengthMm = nominal("length", lengthMm);
+            return this;
+        }
+
+        private static double nominal(String what, double mm) {
+            if (!Double.isNaN(mm) && !(mm > 0 && mm <= LONGEST_MM)) {
+                throw new IllegalArgumentException(
+                        "nominal " + what + " must be above 0 mm and at most 50000 mm, got " + mm + " mm");
+            }
+            return mm;
         }
 
         /**

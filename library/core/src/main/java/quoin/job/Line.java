@@ -45,6 +45,7 @@ final class Line {
         this.opening = Opening.of(survey);
         this.surveyed = OpeningFigures.survey(
                 opening, Side.find(job.choose().rollerAt()).orElse(Side.HEAD), held());
+        surveyed.putAll(OpeningFigures.againstNominal(opening, job.nominalWidthMm(), job.nominalLengthMm()));
         this.sizes =
                 Sizing.decide(rulebook, catalogue, this::known, job.choose().parts(), job.ordered());
         this.gaps = orderFigures();

@@ -60,16 +60,15 @@ public record Shortfall(double value, double lower, double upper) {
             return Optional.of(exact(quantile(parts.get(0), probability)));
         }
         return switch (extreme.kind()) {
-            case LEAST -> Optional.of(solve(
-                    extreme,
-                    probability,
-                    least(parts, probability / parts.size()),
-                    least(parts, probability)));
-            case GREATEST -> Optional.of(solve(
-                    extreme,
-                    probability,
-                    greatest(parts, probability),
-                    greatest(parts, 1 - (1 - probability) / parts.size())));
+            case LEAST ->
+                Optional.of(solve(
+                        extreme, probability, least(parts, probability / parts.size()), least(parts, probability)));
+            case GREATEST ->
+                Optional.of(solve(
+                        extreme,
+                        probability,
+                        greatest(parts, probability),
+                        greatest(parts, 1 - (1 - probability) / parts.size())));
             case LARGEST_IN_SIZE -> Optional.empty();
         };
     }

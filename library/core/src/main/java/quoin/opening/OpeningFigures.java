@@ -87,6 +87,18 @@ public final class OpeningFigures {
                     "opening.straight." + side.text(), Dimension.LENGTH, "minimum zone of the touched points", plane));
         }
         figures.add(Figure.survey("opening.flatness", Dimension.LENGTH, "minimum zone of the depths", plane));
+        for (String way : List.of("width", "length")) {
+            figures.add(Figure.survey(
+                    "opening." + way + ".nominal",
+                    Dimension.LENGTH,
+                    way + " that the opening was drawn with",
+                    Source.of(Source.Kind.DECLARED, "nominal of the job")));
+            figures.add(Figure.survey(
+                    "opening." + way + ".deviation",
+                    Dimension.LENGTH,
+                    way + " at any read place of the front minus the nominal, the largest in size with its sign",
+                    plane));
+        }
         figures.add(Figure.order("gap.least", Dimension.LENGTH, "largest least gap of any placement as held", plane));
         figures.add(Figure.order(
                 "gap.greatest", Dimension.LENGTH, "widest gap of the balanced placement", Source.PRACTICE));
@@ -237,22 +249,93 @@ public final class OpeningFigures {
         return leastAcross(opening, Side.HEAD, Side.FOOT, "length@");
     }
 
+    /**
+     * What the opening was drawn with and how far it departs from that.
+     *
+     * @param opening the opening
+     * @param widthMm its nominal width in mm; NaN where not stated
+     * @param lengthMm its nominal length in mm; NaN where not stated
+     * @return {@code opening.width.nominal}, {@code .deviation} and those of the length, as far as they are stated and the
+     *     readings determine a shape
+     */
+    public static Map<String, Estimate> againstNominal(Opening opening, double widthMm, double lengthMm) {
+        Map<String, Estimate> figures = new LinkedHashMap<>();
+        if (!Double.isNaN(widthMm)) {
+            figures.put("opening.width.nominal", Uncertain.exact(widthMm));
+        }
+        if (!Double.isNaN(lengthMm)) {
+            figures.put("opening.length.nominal", Uncertain.exact(lengthMm));
+        }
+        if (!Double.isNaN(widthMm) && opening.hasShape()) {
+            figures.put("opening.width.deviation", widthDeviation(opening, widthMm));
+        }
+        if (!Double.isNaN(lengthMm) && opening.hasShape()) {
+            figures.put("opening.length.deviation", lengthDeviation(opening, lengthMm));
+        }
+        return figures;
+    }
+
+    /**
+     * How far the width of the opening departs from what it was drawn with.
+     *
+     * @param opening an opening with a shape
+     * @param nominalMm the nominal width in mm
+     * @return the departure largest in size over the corners and every touched place of the front, with its sign; its odds
+     *     are those of all places together
+     * @figure opening.width.deviation
+     * @formula the (width at a place − nominal) of largest absolute value
+     * @unit mm
+     * @edge without a touched place: at the head, the foot and the middle; no nominal: not determined
+     * @source standard: deviation from a target size (ISO 1803:1997, from its abstract); limits of it, by nominal size, are
+     *     tables of a rulebook
+     */
+    public static Extreme widthDeviation(Opening opening, double nominalMm) {
+        return deviation(across(opening.front(), Side.LEFT, Side.RIGHT, "width@", ""), nominalMm);
+    }
+
+    /**
+     * How far the length of the opening departs from what it was drawn with.
+     *
+     * @param opening an opening with a shape
+     * @param nominalMm the nominal length in mm
+     * @return the departure largest in size over the corners and every touched place of the front, with its sign; its odds
+     *     are those of all places together
+     * @figure opening.length.deviation
+     * @formula the (length at a place − nominal) of largest absolute value
+     * @unit mm
+     * @edge without a touched place: at the left, the right and the middle; no nominal: not determined
+     * @source standard: deviation from a target size (ISO 1803:1997, from its abstract); limits of it, by nominal size, are
+     *     tables of a rulebook
+     */
+    public static Extreme lengthDeviation(Opening opening, double nominalMm) {
+        return deviation(across(opening.front(), Side.HEAD, Side.FOOT, "length@", ""), nominalMm);
+    }
+
+    private static Extreme deviation(List<Extreme.Part> across, double nominalMm) {
+        return Extreme.largestInSize(across.stream()
+                .map(part -> new Extreme.Part(part.names(), part.value().minus(nominalMm)))
+                .toList());
+    }
+
     private static Extreme leastAcross(Opening opening, Side start, Side end, String prefix) {
         List<Extreme.Part> parts = new ArrayList<>();
-        int plane = 0;
         for (Outline outline : opening.outlines()) {
-            String suffix = plane++ == 0 ? "" : "/back";
-            TreeSet<Double> places = new TreeSet<>();
-            outline.side(start).forEach(v -> places.add(v.along()));
-            outline.side(end).forEach(v -> places.add(v.along()));
-            for (double along : places) {
-                Outline.Vertex a = outline.on(start, along, "");
-                Outline.Vertex b = outline.on(end, along, "");
-                Uncertain across = a.distanceTo(b);
-                parts.add(new Extreme.Part(List.of(prefix + name(outline, start, end, along) + suffix), across));
-            }
+            parts.addAll(across(outline, start, end, prefix, parts.isEmpty() ? "" : "/back"));
         }
         return Extreme.least(parts);
+    }
+
+    private static List<Extreme.Part> across(Outline outline, Side start, Side end, String prefix, String suffix) {
+        List<Extreme.Part> parts = new ArrayList<>();
+        TreeSet<Double> places = new TreeSet<>();
+        outline.side(start).forEach(v -> places.add(v.along()));
+        outline.side(end).forEach(v -> places.add(v.along()));
+        for (double along : places) {
+            Outline.Vertex a = outline.on(start, along, "");
+            Outline.Vertex b = outline.on(end, along, "");
+            parts.add(new Extreme.Part(List.of(prefix + name(outline, start, end, along) + suffix), a.distanceTo(b)));
+        }
+        return parts;
     }
 
     private static String name(Outline outline, Side start, Side end, double along) {

@@ -36,6 +36,7 @@ class OpeningFiguresTest {
     void everyFigureIsInTheCatalogueWithItsDimension() {
         Opening opening = Opening.of(full());
         Map<String, Estimate> survey = OpeningFigures.survey(opening, Side.HEAD);
+        survey.putAll(OpeningFigures.againstNominal(opening, 1500, 2400));
         Gaps gaps =
                 Gaps.of(opening, Uncertain.exact(1490), Uncertain.exact(2390)).orElseThrow();
         Map<String, Estimate> order = OpeningFigures.order(gaps);

@@ -284,9 +284,8 @@ class SizingTest {
         assertThat(Sample.mm(Sample.decide(rulebook, Sample.only("fit.width", one)), "a"))
                 .isEqualTo(1502.3 - 0.8 * 2.3263, within(0.8 * 5e-5));
         Estimate two = Extreme.least(List.of(left, right));
-        Size size = Sample.decide(rulebook, Sample.only("fit.width", two))
-                .find("a")
-                .orElseThrow();
+        Size size =
+                Sample.decide(rulebook, Sample.only("fit.width", two)).find("a").orElseThrow();
         // z at 1 - sqrt(0.99) = 0.0050126: -2.5749; the odds are good to 1e-4 of a density of 0.0289
         assertThat(size.value()).isEqualTo(1502.3 - 0.8 * 2.5749, within(0.8 * 1e-4 / 0.0289));
         assertThat(codes(size.steps())).containsExactly("base-shortfall");

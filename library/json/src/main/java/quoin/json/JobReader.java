@@ -58,6 +58,7 @@ final class JobReader {
         Optional<Choices> choose = in.object("choose", JobReader::choose);
         Optional<Supply> supply = in.object("supply", JobReader::supply);
         Map<String, Amount> ordered = ordered();
+        double[] nominal = nominal();
         Map<String, FigureValue> declared = declared();
         String carry = carry();
         if (id.isEmpty() || opening.isEmpty() || choose.isEmpty()) {
@@ -70,6 +71,7 @@ final class JobReader {
                 .units(units)
                 .instruments(List.copyOf(instruments.values()))
                 .ordered(ordered)
+                .nominal(nominal[0], nominal[1])
                 .declared(declared)
                 .carry(carry);
         site.ifPresent(job::site);
@@ -227,6 +229,17 @@ final class JobReader {
             });
         });
         return ordered;
+    }
+
+    private double[] nominal() {
+        double[] nominal = {Double.NaN, Double.NaN};
+        in.object("nominal", fields -> {
+            Range range = Range.longerThanZero(OpeningReader.LONGEST);
+            fields.amount("width", Dimension.LENGTH, range).ifPresent(amount -> nominal[0] = amount.value());
+            fields.amount("length", Dimension.LENGTH, range).ifPresent(amount -> nominal[1] = amount.value());
+            return Optional.of(nominal);
+        });
+        return nominal;
     }
 
     private Map<String, FigureValue> declared() {

@@ -57,12 +57,22 @@ final class JobWriter {
             job.ordered().forEach(out::amount);
             out.end();
         }
+        nominal(job);
         declared(job.declared());
         if (!job.carry().isEmpty()) {
             out.raw("carry", job.carry());
         }
         out.end();
         return out.text() + "\n";
+    }
+
+    private void nominal(Job job) {
+        if (!Double.isNaN(job.nominalWidthMm()) || !Double.isNaN(job.nominalLengthMm())) {
+            out.startObject("nominal");
+            length("width", job.nominalWidthMm(), Dimension.LENGTH);
+            length("length", job.nominalLengthMm(), Dimension.LENGTH);
+            out.end();
+        }
     }
 
     private void instrument(Instrument instrument) {

@@ -37,6 +37,11 @@ record Range(double least, boolean open, double most) {
         return new Range(0, true, most(dimension));
     }
 
+    /** Above zero, and no longer than that. */
+    static Range longerThanZero(double most) {
+        return new Range(0, true, most);
+    }
+
     static Range of(double least, double most) {
         return new Range(least, false, most);
     }

@@ -59,6 +59,24 @@ class BadJobTest {
                         "\"straightWithin\": \"2 mm\"",
                         "\"straightWithin\": \"-2 mm\"",
                         "0 mm"),
+                Arguments.of(
+                        "out-of-range",
+                        "/width",
+                        "\"ordered\":",
+                        "\"nominal\": { \"width\": 0 }, \"ordered\":",
+                        "above 0"),
+                Arguments.of(
+                        "out-of-range",
+                        "/length",
+                        "\"ordered\":",
+                        "\"nominal\": { \"length\": \"51 m\" }, \"ordered\":",
+                        "50000 mm at most"),
+                Arguments.of(
+                        "unknown-field",
+                        "/height",
+                        "\"ordered\":",
+                        "\"nominal\": { \"height\": \"1 m\" }, \"ordered\":",
+                        "width"),
                 Arguments.of("out-of-range", "/along", "[\"700 mm\", \"820 mm\"]", "[\"700 mm\"]", "two"),
                 Arguments.of(
                         "out-of-range", "/along", "[\"700 mm\", \"820 mm\"]", "[\"820 mm\", \"700 mm\"]", "smaller"),

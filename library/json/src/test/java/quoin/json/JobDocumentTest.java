@@ -204,6 +204,17 @@ class JobDocumentTest {
     }
 
     @Test
+    void whatTheOpeningWasDrawnWith() {
+        assertThat(job.nominalWidthMm()).isNaN();
+        assertThat(job.nominalLengthMm()).isNaN();
+        Job drawn = job(changed(Examples.JOB, "\"ordered\":", "\"nominal\": { \"width\": \"1.5 m\" }, \"ordered\":"));
+        assertThat(drawn.nominalWidthMm()).isEqualTo(1500);
+        assertThat(drawn.nominalLengthMm()).isNaN();
+        assertThat(drawn).isNotEqualTo(job);
+        assertThat(job(JobDocument.write(drawn))).isEqualTo(drawn);
+    }
+
+    @Test
     void aBareOpeningSaysWhatIsStillToCome() {
         Job bare = job(
                 changed(

@@ -381,6 +381,7 @@ class RoundTripProperties {
                             .site(site)
                             .heat(extra.heat())
                             .ordered(extra.ordered())
+                            .nominal(extra.nominalWidth(), extra.nominalLength())
                             .declared(extra.declared())
                             .carry(extra.carry());
                     extra.supply().forEach(job::supply);
@@ -394,7 +395,9 @@ class RoundTripProperties {
             List<Supply> supply,
             Map<String, Amount> ordered,
             Map<String, FigureValue> declared,
-            String carry) {}
+            String carry,
+            double nominalWidth,
+            double nominalLength) {}
 
     private static Arbitrary<Extra> extras() {
         Arbitrary<Double> kelvin = orNaN(Arbitraries.doubles().between(200, 400).ofScale(10));
@@ -414,7 +417,9 @@ class RoundTripProperties {
                         supplies.list().ofMaxSize(1),
                         ordered,
                         Arbitraries.oneOf(figures(), doubtedFigures()),
-                        Arbitraries.of("", "{}", "[1.50,\"a\"]", "null", "{\"a\":{\"b\":[true,1e5]}}"))
+                        Arbitraries.of("", "{}", "[1.50,\"a\"]", "null", "{\"a\":{\"b\":[true,1e5]}}"),
+                        orNaN(positive(0.01, 50_000)),
+                        orNaN(positive(0.01, 50_000)))
                 .as(Extra::new);
     }
 

@@ -174,6 +174,24 @@ class DemoJobsTest {
                 .contains("Equal diagonals prove no right angle: foot-left is 6 mm out at the end of its leg.");
     }
 
+    /**
+     * Drawn 1500 by 2400, the taper is 12 mm short at its foot: beyond the 10 mm of DIN 18202 table 1, row 6 (1 m to 3 m). Its
+     * length is as drawn, within the same 10 mm; within 2 mm (ISO 2768-1, class m, to 4 m) no tape of that doubt can prove
+     * it. All as reprinted elsewhere.
+     */
+    @Test
+    void deviationsFromWhatWasDrawn() {
+        String sheet =
+                Run.of("assess", Run.demo("reading-room-taper.json")).out().replaceAll("\\s+", " ");
+        assertThat(sheet)
+                .contains("does not hold building-width: width, off what was drawn -11.9 mm, within 10 mm either way")
+                .contains("holds building-length: length, off what was drawn 0.0 mm, within 10 mm either way")
+                .contains("not settled workshop-length: length, off what was drawn 0.0 mm, within 2 mm either way")
+                .contains("the limits are closer together than the readings can tell apart;"
+                        + " length as drawn 2400 mm is not above 4000 mm, so 2 mm")
+                .contains("no further reading is likely to settle workshop-length");
+    }
+
     /** A job in inches is answered in inches, its made sizes in both; limits stay as the rulebook states them. */
     @Test
     void aSheetInInchesSaysMarginsAndDoubtsInInches() {
