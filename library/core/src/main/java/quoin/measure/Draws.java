@@ -14,6 +14,9 @@ final class Draws {
     private final Generator random;
     private final NormalSampler normal = NormalSampler.INSTANCE;
     private final Shape[] shapes;
+    /** Where normal influences that stand side by side end; its own position for any other. */
+    private final int[] normalTo;
+
     private final double[] nu;
     private final double[] ratio;
     /** Which earlier influence's chi-square a scaled t of a group shares; its own position where it draws itself. */
@@ -48,6 +51,7 @@ final class Draws {
         chiOf = new int[n];
         drawn = new double[n];
         roots = new double[n];
+        normalTo = new int[n];
         fill(all, used);
         start = new int[values.length + 1];
         column = new int[values.length * n];
@@ -85,6 +89,10 @@ final class Draws {
             chiOf[k] = first < 0 ? k : first;
             groups.add(influence.group());
         }
+        for (int k = used.length - 1; k >= 0; k--) {
+            boolean joined = k + 1 < used.length && shapes[k + 1] == Shape.NORMAL;
+            normalTo[k] = shapes[k] != Shape.NORMAL ? k : joined ? normalTo[k + 1] : k + 1;
+        }
     }
 
     private void fill(double[][] dense, int[] used) {
@@ -107,8 +115,15 @@ final class Draws {
 
     /** One trial. */
     void draw(double[] inputs) {
-        for (int k = 0; k < shapes.length; k++) {
-            drawn[k] = shapes[k] == Shape.NORMAL ? normal.sample(random) : other(k);
+        int k = 0;
+        while (k < drawn.length) {
+            if (normalTo[k] > k) {
+                normal.fill(random, drawn, k, normalTo[k]);
+                k = normalTo[k];
+            } else {
+                drawn[k] = other(k);
+                k++;
+            }
         }
         double[] z = drawn;
         int at = 0;

@@ -10,14 +10,16 @@ import java.util.Arrays;
  * may be among its own inputs. Mutable, not safe for use by many threads.
  */
 public final class Evaluator {
-    private static final int BITS = 64;
-
     private final Influences influences;
-    private final int n;
-    private final int words;
+    private final int width;
+    private final int length;
     private final double[] values;
     private final double[] contributions;
-    private final long[] touched;
+    /** Which contributions of a row may be other than 0; see {@link Packed}. */
+    private final long[] places;
+    /** Known from when a row was written. */
+    private final double[] variances;
+
     private final boolean[] blind;
 
     /**
@@ -29,11 +31,12 @@ public final class Evaluator {
     public Evaluator(Influences influences, int rows) {
         Require.atLeast("number of rows", rows, 1);
         this.influences = influences;
-        this.n = influences.size();
-        this.words = (n + BITS - 1) / BITS;
+        this.width = influences.block();
+        this.length = (influences.size() + width - 1) / width * width;
         this.values = new double[rows];
-        this.contributions = new double[rows * n];
-        this.touched = new long[rows * words];
+        this.contributions = new double[rows * length];
+        this.places = new long[rows];
+        this.variances = new double[rows];
         this.blind = new boolean[rows];
     }
 
@@ -45,17 +48,14 @@ public final class Evaluator {
      * @throws IllegalArgumentException if it depends on another influence
      */
     public void set(int row, Uncertain number) {
-        double[] spread = number.onto(influences).contributions();
+        double[] row0 = number.onto(influences).contributions();
         values[row] = number.value();
         blind[row] = number.isFirstOrderBlind();
-        for (int w = 0; w < words; w++) {
-            touched[row * words + w] = 0;
-        }
-        for (int i = 0; i < n; i++) {
-            contributions[row * n + i] = spread[i];
-            if (spread[i] != 0) {
-                touched[row * words + i / BITS] |= 1L << i;
-            }
+        places[row] = Packed.places(row0, width);
+        System.arraycopy(row0, 0, contributions, row * length, row0.length);
+        variances[row] = 0;
+        for (double c : row0) {
+            variances[row] += c * c;
         }
     }
 
@@ -78,14 +78,15 @@ public final class Evaluator {
         }
         values[row] = value + 0.0;
         blind[row] = false;
-        int mask = row * words;
-        for (int w = 0; w < words; w++) {
-            long now = (own / BITS == w ? 1L << own : 0) | (shared / BITS == w ? 1L << shared : 0);
-            clear(row, w, touched[mask + w] & ~now);
-            touched[mask + w] = now;
+        long now = 1L << (own / width) | 1L << (shared / width);
+        if (width > 1) {
+            clear(row, 0);
         }
-        contributions[row * n + own] = one;
-        contributions[row * n + shared] = own == shared ? one + two : two;
+        clear(row, now);
+        int to = row * length;
+        contributions[to + own] = one;
+        contributions[to + shared] = own == shared ? one + two : two;
+        variances[row] = own == shared ? (one + two) * (one + two) : one * one + two * two;
     }
 
     /**
@@ -210,16 +211,7 @@ public final class Evaluator {
      * @return u, 0 or more
      */
     public double standardUncertainty(int row) {
-        double sum = 0;
-        for (int w = 0; w < words; w++) {
-            long rest = touched[row * words + w];
-            while (rest != 0) {
-                double c = contributions[row * n + w * BITS + Long.numberOfTrailingZeros(rest)];
-                sum += c * c;
-                rest &= rest - 1;
-            }
-        }
-        return StrictMath.sqrt(finite("variance", sum));
+        return StrictMath.sqrt(finite("variance", variances[row]));
     }
 
     /**
@@ -232,13 +224,12 @@ public final class Evaluator {
      */
     public double covariance(int a, int b) {
         double sum = 0;
-        for (int w = 0; w < words; w++) {
-            long both = touched[a * words + w] & touched[b * words + w];
-            while (both != 0) {
-                int i = w * BITS + Long.numberOfTrailingZeros(both);
-                sum += contributions[a * n + i] * contributions[b * n + i];
-                both &= both - 1;
-            }
+        for (long rest = places[a] & places[b]; rest != 0; rest &= rest - 1) {
+            int i = Long.numberOfTrailingZeros(rest) * width;
+            int end = i + width;
+            do {
+                sum += contributions[a * length + i] * contributions[b * length + i];
+            } while (++i < end);
         }
         if (!(Math.abs(sum) <= Double.MAX_VALUE)) {
             throw new ArithmeticException(
@@ -264,12 +255,12 @@ public final class Evaluator {
      * @return the number; it does not change when the row is written again
      */
     public Uncertain number(int row) {
-        double[] own = Arrays.copyOfRange(contributions, row * n, row * n + n);
+        double[] own = Arrays.copyOfRange(contributions, row * length, row * length + influences.size());
         return Uncertain.ofContributions(values[row], influences, own).orBlind(blind[row]);
     }
 
     private boolean isExact(int row) {
-        for (int i = row * n; i < row * n + n; i++) {
+        for (int i = row * length; i < row * length + length; i++) {
             if (contributions[i] != 0) {
                 return false;
             }
@@ -278,54 +269,70 @@ public final class Evaluator {
     }
 
     private void scaled(int row, double factor, int a) {
-        for (int w = 0; w < words; w++) {
-            long now = touched[a * words + w];
-            clear(row, w, touched[row * words + w] & ~now);
-            touched[row * words + w] = now;
-            while (now != 0) {
-                int i = w * BITS + Long.numberOfTrailingZeros(now);
-                contributions[row * n + i] = factor * contributions[a * n + i];
-                now &= now - 1;
-            }
+        clear(row, places[a]);
+        int to = row * length;
+        int from = a * length;
+        double variance = 0;
+        for (long rest = places[row]; rest != 0; rest &= rest - 1) {
+            int i = Long.numberOfTrailingZeros(rest) * width;
+            int end = i + width;
+            do {
+                double r = factor * contributions[from + i];
+                contributions[to + i] = r;
+                variance += r * r;
+            } while (++i < end);
         }
+        variances[row] = variance;
     }
 
     private void linear(int row, String name, double value, double pa, int a, double pb, int b, boolean marked) {
-        for (int w = 0; w < words; w++) {
-            long now = touched[a * words + w] | touched[b * words + w];
-            clear(row, w, touched[row * words + w] & ~now);
-            touched[row * words + w] = now;
-            while (now != 0) {
-                int i = w * BITS + Long.numberOfTrailingZeros(now);
-                contributions[row * n + i] = pa * contributions[a * n + i] + pb * contributions[b * n + i];
-                now &= now - 1;
-            }
-        }
         finite(name, pa + pb);
+        clear(row, places[a] | places[b]);
+        int to = row * length;
+        int fromA = a * length;
+        int fromB = b * length;
+        double variance = 0;
+        for (long rest = places[row]; rest != 0; rest &= rest - 1) {
+            int i = Long.numberOfTrailingZeros(rest) * width;
+            int end = i + width;
+            do {
+                double r = pa * contributions[fromA + i] + pb * contributions[fromB + i];
+                contributions[to + i] = r;
+                variance += r * r;
+            } while (++i < end);
+        }
+        variances[row] = variance;
         write(row, name, value, marked);
     }
 
     private void combine(int row, double pa, int a, double pb, int b, double pc, int c) {
-        for (int w = 0; w < words; w++) {
-            long now = touched[a * words + w] | touched[b * words + w] | touched[c * words + w];
-            clear(row, w, touched[row * words + w] & ~now);
-            touched[row * words + w] = now;
-            while (now != 0) {
-                int i = w * BITS + Long.numberOfTrailingZeros(now);
-                contributions[row * n + i] =
-                        pa * contributions[a * n + i] + pb * contributions[b * n + i] + pc * contributions[c * n + i];
-                now &= now - 1;
-            }
-        }
         finite("cosine rule", pa + pb + pc);
+        clear(row, places[a] | places[b] | places[c]);
+        int to = row * length;
+        int fromA = a * length;
+        int fromB = b * length;
+        int fromC = c * length;
+        double variance = 0;
+        for (long rest = places[row]; rest != 0; rest &= rest - 1) {
+            int i = Long.numberOfTrailingZeros(rest) * width;
+            int end = i + width;
+            do {
+                double r =
+                        pa * contributions[fromA + i] + pb * contributions[fromB + i] + pc * contributions[fromC + i];
+                contributions[to + i] = r;
+                variance += r * r;
+            } while (++i < end);
+        }
+        variances[row] = variance;
     }
 
-    /** What a row held of influences that it no longer depends on. */
-    private void clear(int row, int word, long stale) {
-        long rest = stale;
-        while (rest != 0) {
-            contributions[row * n + word * BITS + Long.numberOfTrailingZeros(rest)] = 0;
-            rest &= rest - 1;
+    /** Makes zeros of what a row held of influences that it no longer depends on. */
+    private void clear(int row, long now) {
+        long stale = places[row] & ~now;
+        places[row] = now;
+        for (; stale != 0; stale &= stale - 1) {
+            int i = row * length + Long.numberOfTrailingZeros(stale) * width;
+            Arrays.fill(contributions, i, i + width, 0);
         }
     }
 

@@ -8,10 +8,10 @@ final class Generator {
     private static final double TO_UNIT = 0x1p-53;
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
-    private long s0;
-    private long s1;
-    private long s2;
-    private long s3;
+    long s0;
+    long s1;
+    long s2;
+    long s3;
 
     Generator(long seed) {
         long z = seed;
@@ -27,6 +27,13 @@ final class Generator {
         this.s1 = s1;
         this.s2 = s2;
         this.s3 = s3;
+    }
+
+    void set(long a, long b, long c, long d) {
+        s0 = a;
+        s1 = b;
+        s2 = c;
+        s3 = d;
     }
 
     static long mix(long z) {

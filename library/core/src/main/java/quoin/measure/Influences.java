@@ -14,12 +14,14 @@ public final class Influences {
 
     private final List<Influence> list;
     private final double[] uncertainties;
+    private final int block;
     /** Open addressing by the hash of the id: position + 1, or 0 where free. */
     private final int[] slots;
 
     private Influences(List<Influence> list) {
         this.list = list;
         this.uncertainties = new double[list.size()];
+        this.block = Packed.width(list.size());
         int capacity = Integer.highestOneBit(StrictMath.max(1, list.size()) * 2 - 1) * 2;
         this.slots = new int[capacity];
         for (int i = 0; i < list.size(); i++) {
@@ -125,6 +127,11 @@ public final class Influences {
     /** The same where the influence most likely stands at a known position: mostly it does, which spares a look-up. */
     int indexOf(Influence influence, int likely) {
         return likely < list.size() && isSame(list.get(likely), influence) ? likely : indexOf(influence);
+    }
+
+    /** How many neighbours make a block of {@link Packed}. */
+    int block() {
+        return block;
     }
 
     double uncertainty(int i) {

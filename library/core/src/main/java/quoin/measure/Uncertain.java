@@ -16,34 +16,30 @@ import java.util.Objects;
  */
 public final class Uncertain implements Estimate {
     private static final double[] NOTHING = {};
-    private static final int NO_LEAF = -1;
     private static final double HYPOT_LEAST = 0x1p-500;
     private static final double HYPOT_GREATEST = 0x1p500;
 
     private final double value;
     private final Influences influences;
-    /** One for each influence; for a leaf, the two at the positions below, since all others are 0. */
-    private final double[] contributions;
+    /** Which contributions are kept; all others are 0. See {@link Packed}. */
+    private final long places;
 
-    private final int own;
-    private final int shared;
+    private final double[] kept;
     private final boolean blind;
 
-    private Uncertain(double value, Influences influences, double[] contributions) {
-        this(value, influences, contributions, false);
-    }
-
-    private Uncertain(double value, Influences influences, double[] contributions, boolean blind) {
-        this(value, influences, contributions, NO_LEAF, NO_LEAF, blind);
-    }
-
-    private Uncertain(double value, Influences influences, double[] contributions, int own, int shared, boolean blind) {
+    private Uncertain(double value, Influences influences, long places, double[] kept, boolean blind) {
         this.value = value + 0.0;
         this.influences = influences;
-        this.contributions = contributions;
-        this.own = own;
-        this.shared = shared;
+        this.places = places;
+        this.kept = kept;
         this.blind = blind;
+    }
+
+    /** A number of which all contributions are given, one for each influence. */
+    private static Uncertain ofRow(double value, Influences influences, double[] row, boolean blind) {
+        int width = influences.block();
+        long places = Packed.places(row, width);
+        return new Uncertain(value, influences, places, Packed.pack(row, places, width), blind);
     }
 
     /**
@@ -53,7 +49,7 @@ public final class Uncertain implements Estimate {
      * @return the number, depending on no influence
      */
     public static Uncertain exact(double value) {
-        return new Uncertain(Require.finite("value", value, ""), Influences.NONE, NOTHING);
+        return new Uncertain(Require.finite("value", value, ""), Influences.NONE, 0, NOTHING, false);
     }
 
     /**
@@ -64,8 +60,9 @@ public final class Uncertain implements Estimate {
      * @return the number, u that of the influence
      */
     public static Uncertain of(double value, Influence influence) {
-        double[] contributions = {influence.standardUncertainty()};
-        return new Uncertain(Require.finite("value", value, ""), Influences.of(List.of(influence)), contributions);
+        double[] contribution = {influence.standardUncertainty()};
+        return new Uncertain(
+                Require.finite("value", value, ""), Influences.of(List.of(influence)), 1, contribution, false);
     }
 
     /**
@@ -102,10 +99,14 @@ public final class Uncertain implements Estimate {
             throw Require.refused("contributions", "finite", one + two, "");
         }
         Require.finite("value", value, "");
-        if (own == shared) {
-            return new Uncertain(value, basis, new double[] {one + two, 0}, own, own, false);
+        if (basis.block() > 1 || own == shared) {
+            double[] row = new double[basis.size()];
+            row[own] += one;
+            row[shared] += two;
+            return ofRow(value, basis, row, false);
         }
-        return new Uncertain(value, basis, new double[] {one, two}, own, shared, false);
+        double[] kept = own < shared ? new double[] {one, two} : new double[] {two, one};
+        return new Uncertain(value, basis, 1L << own | 1L << shared, kept, false);
     }
 
     /**
@@ -118,7 +119,7 @@ public final class Uncertain implements Estimate {
      */
     public static Uncertain ofContributions(double value, Influences basis, double[] contributions) {
         requireLength("contributions", contributions.length, basis.size());
-        return checked(value, basis, contributions.clone());
+        return checked(value, basis, contributions);
     }
 
     /**
@@ -191,7 +192,7 @@ public final class Uncertain implements Estimate {
         double pb = b.value / length;
         boolean unseen = (pa == 0 && !a.isExact()) || (pb == 0 && !b.isExact());
         if (same(a.influences, b.influences) && StrictMath.abs(length) <= Double.MAX_VALUE) {
-            return new Uncertain(length, a.influences, sum(pa, a, pb, b), a.blind || b.blind || unseen);
+            return sum(length, pa, a, pb, b, unseen);
         }
         return result("hypot", length, new double[] {pa, pb}, a, b).orBlind(unseen);
     }
@@ -220,9 +221,13 @@ public final class Uncertain implements Estimate {
         boolean unseen = (pa == 0 && !adjacent1.isExact()) || (pb == 0 && !adjacent2.isExact());
         Influences basis = adjacent1.influences;
         if (same(basis, adjacent2.influences) && same(basis, opposite.influences) && isFinite(pa + pb + pc)) {
-            double[] r = sum(pa, adjacent1, pb, adjacent2);
-            opposite.addTo(r, pc);
-            return new Uncertain(angle, basis, r, adjacent1.blind || adjacent2.blind || opposite.blind || unseen);
+            long places = adjacent1.places | adjacent2.places | opposite.places;
+            double[] r = new double[Packed.count(places, basis.block())];
+            adjacent1.addTo(r, places, pa);
+            adjacent2.addTo(r, places, pb);
+            opposite.addTo(r, places, pc);
+            boolean marked = adjacent1.blind || adjacent2.blind || opposite.blind || unseen;
+            return new Uncertain(angle, basis, places, r, marked);
         }
         double[] partials = {pa, pb, pc};
         return result("cosine rule", angle, partials, adjacent1, adjacent2, opposite)
@@ -260,7 +265,7 @@ public final class Uncertain implements Estimate {
      * @throws ArithmeticException if the contributions are too large to be squared
      */
     public double variance() {
-        double sum = Sums.ofProducts(contributions, contributions);
+        double sum = Sums.ofProducts(kept, kept);
         if (!isFinite(sum)) {
             throw new ArithmeticException("variance of " + Require.show(value) + " is not finite");
         }
@@ -296,11 +301,9 @@ public final class Uncertain implements Estimate {
      * @return the contribution in the unit of the value
      */
     public double contribution(int i) {
-        if (!isLeaf()) {
-            return contributions[i] + 0.0;
-        }
         Objects.checkIndex(i, influences.size());
-        return (i == own ? contributions[0] : 0) + (i == shared ? contributions[1] : 0) + 0.0;
+        int at = Packed.indexOf(i, places, influences.block());
+        return at < 0 ? 0 : kept[at] + 0.0;
     }
 
     /**
@@ -309,7 +312,9 @@ public final class Uncertain implements Estimate {
      * @return a copy
      */
     public double[] contributions() {
-        return isLeaf() ? dense() : contributions.clone();
+        double[] row = new double[influences.size()];
+        Packed.addTo(row, 1, places, kept, influences.block());
+        return row;
     }
 
     /**
@@ -335,7 +340,7 @@ public final class Uncertain implements Estimate {
         if (same(basis, influences)) {
             return this;
         }
-        return new Uncertain(value, basis, spread(basis), blind);
+        return ofRow(value, basis, spread(basis), blind);
     }
 
     /**
@@ -349,8 +354,7 @@ public final class Uncertain implements Estimate {
         if (!same(influences, other.influences) || !isFinite(sum)) {
             return result("plus", sum, new double[] {1, 1}, this, other);
         }
-        double[] r = sum(1, this, 1, other);
-        return new Uncertain(sum, influences, r, blind || other.blind);
+        return sum(sum, 1, this, 1, other, false);
     }
 
     /**
@@ -360,7 +364,7 @@ public final class Uncertain implements Estimate {
      * @return the sum
      */
     public Uncertain plus(double other) {
-        return with(finite("plus", value + other, value, other), contributions, blind);
+        return with(finite("plus", value + other, value, other), kept, blind);
     }
 
     /**
@@ -374,8 +378,7 @@ public final class Uncertain implements Estimate {
         if (!same(influences, other.influences) || !isFinite(difference)) {
             return result("minus", difference, new double[] {1, -1}, this, other);
         }
-        double[] r = sum(1, this, -1, other);
-        return new Uncertain(difference, influences, r, blind || other.blind);
+        return sum(difference, 1, this, -1, other, false);
     }
 
     /**
@@ -385,7 +388,7 @@ public final class Uncertain implements Estimate {
      * @return the difference
      */
     public Uncertain minus(double other) {
-        return with(finite("minus", value - other, value, other), contributions, blind);
+        return with(finite("minus", value - other, value, other), kept, blind);
     }
 
     /**
@@ -401,8 +404,7 @@ public final class Uncertain implements Estimate {
             return result("times", product, new double[] {other.value, value}, this, other)
                     .orBlind(unseen);
         }
-        double[] r = sum(other.value, this, value, other);
-        return new Uncertain(product, influences, r, blind || other.blind || unseen);
+        return sum(product, other.value, this, value, other, unseen);
     }
 
     /**
@@ -434,8 +436,7 @@ public final class Uncertain implements Estimate {
             return result("dividedBy", quotient, new double[] {one, two}, this, other)
                     .orBlind(unseen);
         }
-        double[] r = sum(one, this, two, other);
-        return new Uncertain(quotient, influences, r, blind || other.blind || unseen);
+        return sum(quotient, one, this, two, other, unseen);
     }
 
     /**
@@ -504,7 +505,7 @@ public final class Uncertain implements Estimate {
      */
     public Uncertain acos() {
         if (StrictMath.abs(value) == 1 && isExact()) {
-            return with(StrictMath.acos(value), contributions, blind);
+            return with(StrictMath.acos(value), kept, blind);
         }
         if (!(value > -1 && value < 1)) {
             throw noFirstOrder("acos", value);
@@ -521,10 +522,10 @@ public final class Uncertain implements Estimate {
      */
     public double covariance(Uncertain other) {
         if (same(influences, other.influences)) {
-            return Sums.ofProducts(dense(), other.dense()) + 0.0;
+            return Packed.ofProducts(places, kept, other.places, other.kept, influences.block()) + 0.0;
         }
-        double[] a = dense();
-        double[] b = other.dense();
+        double[] a = contributions();
+        double[] b = other.contributions();
         double sum = 0;
         for (int i = 0; i < a.length; i++) {
             int at = other.influences.indexOf(influences.get(i), i);
@@ -557,8 +558,8 @@ public final class Uncertain implements Estimate {
     public boolean isCloseTo(Uncertain other, double tolerance) {
         Require.atLeastZero("tolerance", tolerance, "");
         Influences all = influences.union(other.influences);
-        double[] one = onto(all).dense();
-        double[] two = other.onto(all).dense();
+        double[] one = onto(all).contributions();
+        double[] two = other.onto(all).contributions();
         boolean close = StrictMath.abs(value - other.value) <= tolerance;
         for (int i = 0; i < one.length; i++) {
             close &= StrictMath.abs(one[i] - two[i]) <= tolerance;
@@ -575,8 +576,8 @@ public final class Uncertain implements Estimate {
                 || !influences.equals(that.influences)) {
             return false;
         }
-        double[] a = dense();
-        double[] b = that.dense();
+        double[] a = contributions();
+        double[] b = that.contributions();
         for (int i = 0; i < a.length; i++) {
             if (a[i] != b[i]) {
                 return false;
@@ -588,7 +589,7 @@ public final class Uncertain implements Estimate {
     @Override
     public int hashCode() {
         int hash = Double.hashCode(value);
-        for (double c : dense()) {
+        for (double c : contributions()) {
             hash = 31 * hash + Double.hashCode(c + 0.0);
         }
         return hash;
@@ -600,30 +601,16 @@ public final class Uncertain implements Estimate {
     }
 
     Uncertain orBlind(boolean unseen) {
-        return unseen && !blind ? with(value, contributions, true) : this;
+        return unseen && !blind ? with(value, kept, true) : this;
     }
 
     /** Another value and other contributions at the same places. */
     private Uncertain with(double other, double[] changed, boolean marked) {
-        return new Uncertain(other, influences, changed, own, shared, marked);
-    }
-
-    private boolean isLeaf() {
-        return own != NO_LEAF;
-    }
-
-    /** One contribution for each influence; not to be written to. */
-    private double[] dense() {
-        if (!isLeaf()) {
-            return contributions;
-        }
-        double[] r = new double[influences.size()];
-        addTo(r, 1);
-        return r;
+        return new Uncertain(other, influences, places, changed, marked);
     }
 
     private boolean isExact() {
-        for (double c : contributions) {
+        for (double c : kept) {
             if (c != 0) {
                 return false;
             }
@@ -632,16 +619,20 @@ public final class Uncertain implements Estimate {
     }
 
     private double[] scaled(double factor) {
-        double[] r = new double[contributions.length];
+        double[] r = new double[kept.length];
         for (int i = 0; i < r.length; i++) {
-            r[i] = factor * contributions[i];
+            r[i] = factor * kept[i];
         }
         return r;
     }
 
+    private void addTo(double[] r, long all, double factor) {
+        Packed.add(r, all, factor, places, kept, influences.block());
+    }
+
     private double[] spread(Influences basis) {
         double[] r = new double[basis.size()];
-        double[] a = dense();
+        double[] a = contributions();
         for (int i = 0; i < a.length; i++) {
             int at = basis.indexOf(influences.get(i), i);
             if (at < 0) {
@@ -653,32 +644,13 @@ public final class Uncertain implements Estimate {
         return r;
     }
 
-    /** p · a + q · b for two numbers on the same basis. */
-    private static double[] sum(double p, Uncertain a, double q, Uncertain b) {
-        double[] r = new double[a.influences.size()];
-        if (a.isLeaf() || b.isLeaf()) {
-            a.addTo(r, p);
-            b.addTo(r, q);
-            return r;
-        }
-        double[] x = a.contributions;
-        double[] y = b.contributions;
-        for (int i = 0; i < r.length; i++) {
-            r[i] = p * x[i] + q * y[i];
-        }
-        return r;
-    }
-
-    /** Adds the contributions to those of another number on the same basis. */
-    private void addTo(double[] r, double factor) {
-        if (isLeaf()) {
-            r[own] += factor * contributions[0];
-            r[shared] += factor * contributions[1];
-            return;
-        }
-        for (int i = 0; i < r.length; i++) {
-            r[i] += factor * contributions[i];
-        }
+    /** Value, and p · a + q · b of two numbers on the same basis. */
+    private static Uncertain sum(double value, double p, Uncertain a, double q, Uncertain b, boolean unseen) {
+        long places = a.places | b.places;
+        double[] r = new double[Packed.count(places, a.influences.block())];
+        a.addTo(r, places, p);
+        b.addTo(r, places, q);
+        return new Uncertain(value, a.influences, places, r, a.blind || b.blind || unseen);
     }
 
     private static Uncertain result(String operation, double value, double[] partials, Uncertain... inputs) {
@@ -707,15 +679,15 @@ public final class Uncertain implements Estimate {
             inputs[k].addTo(r, basis, partials[k]);
             unseen |= inputs[k].blind && partials[k] != 0;
         }
-        return new Uncertain(value, basis, r, unseen);
+        return ofRow(value, basis, r, unseen);
     }
 
     private void addTo(double[] r, Influences basis, double factor) {
         if (same(basis, influences)) {
-            addTo(r, factor);
+            Packed.addTo(r, factor, places, kept, basis.block());
             return;
         }
-        double[] a = dense();
+        double[] a = contributions();
         for (int i = 0; i < a.length; i++) {
             r[basis.indexOf(influences.get(i), i)] += factor * a[i];
         }
@@ -727,7 +699,7 @@ public final class Uncertain implements Estimate {
                 throw Require.refused("contribution", "finite", c, "");
             }
         }
-        return new Uncertain(Require.finite("value", value, ""), basis, contributions);
+        return ofRow(Require.finite("value", value, ""), basis, contributions, false);
     }
 
     private static void requireLength(String name, int got, int wanted) {

@@ -35,11 +35,10 @@ class AgreementTest {
                 double u = hand.u[i];
                 assertThat(numbers.y[i].value()).as("y %s", i).isCloseTo(y, within(1e-12 * Math.abs(y)));
                 assertThat(numbers.y[i].standardUncertainty()).as("u %s", i).isCloseTo(u, within(1e-12 * u));
-                assertThat(evaluator.rows.number(ByEvaluator.Y + i))
+                assertThat(evaluator.rows.number(evaluator.at[i]))
                         .as("row %s", i)
                         .isEqualTo(numbers.y[i]);
-                assertThat(evaluator.rows.standardUncertainty(ByEvaluator.Y + i))
-                        .isCloseTo(u, within(1e-12 * u));
+                assertThat(evaluator.rows.standardUncertainty(evaluator.at[i])).isCloseTo(u, within(1e-12 * u));
                 assertThat(derivatives.y[i].getValue()).isCloseTo(y, within(1e-12 * Math.abs(y)));
                 assertThat(ByDerivatives.standardUncertainty(derivatives.y[i])).isCloseTo(u, within(1e-12 * u));
             }
