@@ -265,7 +265,10 @@ public final class Uncertain implements Estimate {
      * @throws ArithmeticException if the contributions are too large to be squared
      */
     public double variance() {
-        double sum = Sums.ofProducts(kept, kept);
+        double sum = 0;
+        for (double c : kept) {
+            sum += c * c;
+        }
         if (!isFinite(sum)) {
             throw new ArithmeticException("variance of " + Require.show(value) + " is not finite");
         }
