@@ -291,6 +291,54 @@ public final class Instrument {
         return List.copyOf(result);
     }
 
+    /**
+     * The variance of the {@code each} doubts for a reading, without its rounding.
+     *
+     * @param reading the reading in base units
+     * @return Σu², in the square of the base unit
+     */
+    public double eachVariance(double reading) {
+        return parts.eachVariance(reading);
+    }
+
+    /**
+     * The variance of the rounding of a reading, rectangular within ± step / 2.
+     *
+     * @return step² / 12; 0 where there is no step
+     */
+    public double roundingVariance() {
+        return parts.step * parts.step / 12;
+    }
+
+    /**
+     * Whether values of one reading share their rounding, as {@link #read} takes it.
+     *
+     * @param values the values in base units
+     * @return whether there is a step, and the {@code each} doubts of one of the values have a standard uncertainty below
+     *     half of it
+     */
+    public boolean roundsAlike(List<Double> values) {
+        double half = parts.step / 2;
+        for (int i = 0; i < values.size() && half > 0; i++) {
+            if (parts.eachVariance(values.get(i)) < half * half) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * The effect of each shared influence on a reading: its contribution.
+     *
+     * @param reading the reading in base units
+     * @return one for each of {@link #shared()}, in order, in base units
+     */
+    public double[] sharedEffects(double reading) {
+        double[] effects = new double[shared.size()];
+        parts.effects(reading, effects);
+        return effects;
+    }
+
     @Override
     public boolean equals(Object other) {
         return this == other || (other instanceof Instrument that && parts.equals(that.parts));

@@ -26,8 +26,8 @@ public final class Adjustment {
     private final Observations observations;
     private final State state;
     private final double[] values;
-    private final List<Uncertain> unknowns;
-    private final List<AdjustedReading> readings;
+    private final double[] rowsAt;
+    private final LeastSquares estimate;
     private final Tests tests;
     private final double[] rest;
     private final List<Span> missing;
@@ -51,25 +51,24 @@ public final class Adjustment {
         this.observations = observations;
         this.state = state;
         this.values = new double[0];
-        this.unknowns = List.of();
-        this.readings = List.of();
+        this.rowsAt = new double[0];
+        this.estimate = LeastSquares.NONE;
         this.tests = Tests.NONE;
         this.rest = new double[0];
         this.missing = List.copyOf(missing);
     }
 
     private Adjustment(Survey survey, Plane plane, Model model, Observations observations, Solver solved, Tests tests) {
-        double[][] gain = solved.gain();
         this.survey = survey;
         this.plane = plane;
         this.model = model;
         this.observations = observations;
         this.state = State.SOLVED;
         this.values = solved.unknowns();
-        this.unknowns = unknowns(values, gain, observations);
+        this.rowsAt = solved.rowsAt();
+        this.estimate = solved.estimate();
         this.tests = tests;
         this.rest = solved.rest();
-        this.readings = readings(new Reach(model, values, gain));
         this.missing = List.of();
     }
 
@@ -87,8 +86,7 @@ public final class Adjustment {
      * @source handbook: Strang and Borre 1997, chapter 12; Baarda 1968 (the tests, from memory)
      */
     public static Adjustment of(Survey survey, Plane plane) {
-        boolean mayBulge = survey.straightWithinMm() > 0;
-        Model model = Model.of(survey.outline(plane), mayBulge);
+        Model model = Model.of(survey, plane);
         Observations observations = Observations.of(survey, plane, model);
         if (observations.size() == 0) {
             List<Span> missing = Determinacy.missing(model, new double[0][0]);
@@ -102,7 +100,7 @@ public final class Adjustment {
 
     /** The same from a given start, for any four points: they need not run round an outline. Straight sides. */
     static Adjustment from(double[] start, Survey survey, Plane plane) {
-        Model model = Model.of(survey.outline(plane), false);
+        Model model = Model.of(List.of(), false);
         Observations observations = Observations.of(survey, plane, model);
         Solver solver = new Solver(model, observations);
         State state = solver.solve(start.clone());
@@ -118,33 +116,6 @@ public final class Adjustment {
         State failed = state == State.SOLVED ? State.CANNOT_CLOSE : state;
         List<Span> missing = state == State.NOT_DETERMINED ? solver.missing() : List.of();
         return new Adjustment(survey, plane, model, observations, failed, missing);
-    }
-
-    private static List<Uncertain> unknowns(double[] values, double[][] gain, Observations observations) {
-        List<Uncertain> result = new ArrayList<>();
-        for (int k = 0; k < values.length; k++) {
-            double[] partials = new double[gain.length];
-            for (int i = 0; i < gain.length; i++) {
-                partials[i] = gain[i][k];
-            }
-            result.add(Uncertain.combine(values[k], partials, observations.values));
-        }
-        return result;
-    }
-
-    private List<AdjustedReading> readings(Reach reach) {
-        List<AdjustedReading> all = new ArrayList<>();
-        for (int i = 0; i < observations.size(); i++) {
-            all.add(tests.reading(
-                    i,
-                    observations.texts.get(i),
-                    observations.names.get(i),
-                    observations.entries.get(i),
-                    observations.values.get(i),
-                    -rest[i],
-                    reach));
-        }
-        return List.copyOf(all);
     }
 
     /** {@return how it ended} */
@@ -182,9 +153,31 @@ public final class Adjustment {
         return isSolved() && statistic() <= critical();
     }
 
-    /** {@return what it says about each reading, each of a list by itself, in the order of the survey} */
+    /** {@return what it says about each reading, each of a list by itself, in the order of the survey; computed anew} */
     public List<AdjustedReading> readings() {
-        return readings;
+        AdjustedReading[] all = new AdjustedReading[rest.length];
+        if (isSolved()) {
+            Reach reach = new Reach(model, rowsAt, estimate);
+            for (int i = 0; i < all.length; i++) {
+                all[i] = tests.reading(i, observations, -rest[i], reach);
+            }
+        }
+        return List.of(all);
+    }
+
+    /**
+     * The covariance of the corners, and of the offsets of touched points where sides may bulge.
+     *
+     * @return one row and one column for each of: x of head-right, x and y of foot-right, x and y of foot-left, then the
+     *     offsets by side and place; empty where there is no outline; a copy
+     * @formula (AᵀPA)⁻¹, then what instruments share with its true sensitivity instead of as if it were fresh
+     * @unit mm²
+     * @edge no outline: empty; variances are too large by 1e-8 of themselves, a floor that keeps readings without doubt
+     *     apart
+     * @source handbook: Strang and Borre 1997, chapter 12
+     */
+    public double[][] covariance() {
+        return isSolved() ? observations.covariance(estimate, model.size()) : new double[0][];
     }
 
     /**
@@ -200,7 +193,8 @@ public final class Adjustment {
      * @source handbook: Förstner 1983 (separability, from memory)
      */
     public double correlation(int i, int j) {
-        return tests.correlation(i, j);
+        boolean both = tests.isChecked(i, observations.variance(i)) && tests.isChecked(j, observations.variance(j));
+        return both ? tests.correlation(i, j) : 0;
     }
 
     /** {@return the groups of readings of which one is likely wrong; empty exactly when accepted or without an outline} */
@@ -218,7 +212,7 @@ public final class Adjustment {
         if (!isSolved() || isAccepted()) {
             return List.of();
         }
-        return Suspects.of(readings, tests, redundancy(), new NextReading(this, cannot));
+        return Suspects.of(readings(), tests, redundancy(), new NextReading(this, cannot));
     }
 
     Survey survey() {
@@ -237,7 +231,18 @@ public final class Adjustment {
         return tests;
     }
 
+    /** The unknowns with every influence, computed anew. */
     List<Uncertain> unknowns() {
+        List<Uncertain> unknowns = new ArrayList<>();
+        Uncertain[] read = isSolved() ? observations.values().toArray(Uncertain[]::new) : new Uncertain[0];
+        double[][] gain = isSolved() ? estimate.gain() : new double[0][];
+        for (int k = 0; k < values.length; k++) {
+            double[] partials = new double[gain.length];
+            for (int i = 0; i < gain.length; i++) {
+                partials[i] = gain[i][k];
+            }
+            unknowns.add(Uncertain.combine(values[k], partials, read));
+        }
         return unknowns;
     }
 

@@ -1,68 +1,143 @@
 package quoin.opening;
 
-/** Solutions of small symmetric positive definite systems by Cholesky's method. Not safe for use by many threads. */
+/**
+ * Solutions of small symmetric positive definite systems by Cholesky's method without roots, LDLᵀ. Not safe for use by
+ * many threads while it is made; afterwards nothing in it changes.
+ */
 final class Cholesky {
     private final int n;
-    private final double[][] lower;
+
+    /** The rows of the unit lower factor, one after the other, each up to its diagonal, where 1 / D stands. */
+    private final double[] lower;
+
     private final boolean definite;
 
     /** Factors a symmetric matrix given by its lower triangle; pivots below {@code tolerance} times its diagonal are 0. */
     Cholesky(double[][] matrix, double tolerance) {
-        n = matrix.length;
-        lower = new double[n][n];
-        boolean ok = true;
-        for (int j = 0; j < n && ok; j++) {
-            double pivot = matrix[j][j];
-            for (int k = 0; k < j; k++) {
-                pivot -= lower[j][k] * lower[j][k];
-            }
-            ok = pivot > tolerance * matrix[j][j];
-            double root = Math.sqrt(pivot);
-            lower[j][j] = root;
-            for (int i = j + 1; i < n && ok; i++) {
-                double sum = matrix[i][j];
-                for (int k = 0; k < j; k++) {
-                    sum -= lower[i][k] * lower[j][k];
-                }
-                lower[i][j] = sum / root;
-            }
+        this(packed(matrix), matrix.length, tolerance);
+    }
+
+    /** The same for the rows of the lower triangle one after the other; they are overwritten. */
+    Cholesky(double[] triangle, int size, double tolerance) {
+        n = size;
+        lower = triangle;
+        definite = size == Five.SIZE ? Five.factor(triangle, tolerance) : factor(triangle, size, tolerance);
+    }
+
+    private static double[] packed(double[][] matrix) {
+        double[] triangle = new double[sizeOf(matrix.length)];
+        for (int i = 0; i < matrix.length; i++) {
+            System.arraycopy(matrix[i], 0, triangle, row(i), i + 1);
         }
-        definite = ok;
+        return triangle;
+    }
+
+    /** How many elements the lower triangle has. */
+    static int sizeOf(int n) {
+        return row(n);
+    }
+
+    /** Where a row of the lower triangle starts. */
+    static int row(int i) {
+        return i * (i + 1) / 2;
+    }
+
+    /** Row by row: L·D in place of the row, then L. */
+    private static boolean factor(double[] a, int n, double tolerance) {
+        for (int i = 0; i < n; i++) {
+            int ri = row(i);
+            double diagonal = a[ri + i];
+            double pivot = diagonal;
+            for (int j = 0; j < i; j++) {
+                int rj = row(j);
+                double sum = a[ri + j];
+                for (int k = 0; k < j; k++) {
+                    sum -= a[ri + k] * a[rj + k];
+                }
+                a[ri + j] = sum;
+            }
+            for (int j = 0; j < i; j++) {
+                double scaled = a[ri + j];
+                double unit = scaled * a[row(j) + j];
+                pivot -= scaled * unit;
+                a[ri + j] = unit;
+            }
+            if (!(pivot > tolerance * diagonal)) {
+                return false;
+            }
+            a[ri + i] = 1 / pivot;
+        }
+        return true;
     }
 
     boolean isDefinite() {
         return definite;
     }
 
-    /** The square root of the determinant; 0 where the matrix is not definite. */
-    double rootOfDeterminant() {
-        double root = definite ? 1 : 0;
-        for (int i = 0; i < n && definite; i++) {
-            root *= lower[i][i];
+    /** How much is left, at worst, of the diagonal element of one of the first unknowns once those before it are eliminated. */
+    double leastPivot(int unknowns) {
+        double least = 1;
+        for (int i = 0; i < unknowns; i++) {
+            int ri = row(i);
+            double pivot = 1 / lower[ri + i];
+            double diagonal = pivot;
+            for (int k = 0; k < i; k++) {
+                diagonal += lower[ri + k] * lower[ri + k] / lower[row(k) + k];
+            }
+            least = Math.min(least, pivot / diagonal);
         }
-        return root;
+        return least;
     }
 
-    /** Replaces a right-hand side by the solution for the lower factor alone. */
-    void forwardInPlace(double[] b) {
+    /** The square root of the determinant; 0 where the matrix is not definite. */
+    double rootOfDeterminant() {
+        double inverse = definite ? 1 : Double.POSITIVE_INFINITY;
+        for (int i = 0; i < n && definite; i++) {
+            inverse *= lower[row(i) + i];
+        }
+        return 1 / Math.sqrt(inverse);
+    }
+
+    /** Replaces a right-hand side by the solution for the lower factor and the root of D: squares of it add up to bᵀA⁻¹b. */
+    void halfInPlace(double[] b, int at) {
+        forward(b, at);
         for (int i = 0; i < n; i++) {
-            double sum = b[i];
+            b[at + i] *= Math.sqrt(lower[row(i) + i]);
+        }
+    }
+
+    private void forward(double[] b, int at) {
+        for (int i = 1; i < n; i++) {
+            int ri = row(i);
+            double sum = b[at + i];
             for (int k = 0; k < i; k++) {
-                sum -= lower[i][k] * b[k];
+                sum -= lower[ri + k] * b[at + k];
             }
-            b[i] = sum / lower[i][i];
+            b[at + i] = sum;
         }
     }
 
     /** Replaces a right-hand side by the solution. */
     void solveInPlace(double[] b) {
-        forwardInPlace(b);
-        for (int i = n - 1; i >= 0; i--) {
-            double sum = b[i];
-            for (int k = i + 1; k < n; k++) {
-                sum -= lower[k][i] * b[k];
+        solveInPlace(b, 0);
+    }
+
+    /** The same for one that starts at a place of an array. */
+    void solveInPlace(double[] b, int at) {
+        if (n == Five.SIZE) {
+            Five.solve(lower, b, at);
+            return;
+        }
+        forward(b, at);
+        for (int i = 0; i < n; i++) {
+            b[at + i] *= lower[row(i) + i];
+        }
+        for (int i = n - 1; i > 0; i--) {
+            int ri = row(i);
+            double known = b[at + i];
+            for (int k = 0; k < i; k++) {
+                b[at + k] -= lower[ri + k] * known;
             }
-            b[i] = sum / lower[i][i];
         }
     }
 
@@ -70,10 +145,8 @@ final class Cholesky {
     double[][] inverse() {
         double[][] result = new double[n][n];
         for (int j = 0; j < n; j++) {
-            double[] unit = new double[n];
-            unit[j] = 1;
-            solveInPlace(unit);
-            result[j] = unit;
+            result[j][j] = 1;
+            solveInPlace(result[j], 0);
         }
         return result;
     }

@@ -66,8 +66,8 @@ public record CommonError(String instrument, double mm, double u, double w) {
     }
 
     private static boolean isLengthBy(Observations observations, int i, String instrument) {
-        boolean angle = observations.spans.get(i) instanceof Span.Angle;
-        return !angle && observations.instruments.get(i).equals(instrument);
+        boolean angle = observations.span(i) instanceof Span.Angle;
+        return !angle && observations.reading(i).by().id().equals(instrument);
     }
 
     /** {@return whether it stands out in a two-sided test at 0.1 %} */

@@ -18,20 +18,17 @@ final class Hypothesis {
 
     static Hypothesis of(Adjustment now, Span span, Instrument by) {
         Survey survey = now.survey();
-        boolean mayBulge = survey.straightWithinMm() > 0;
         Reading probe = new Reading("", span, now.plane(), List.of(1.0), by);
-        Model model = Model.of(with(survey, probe).outline(now.plane()), mayBulge);
+        Model model = Model.of(with(survey, probe), now.plane());
         double[] x = moved(now, model);
         double read = model.observe(span, x, new double[model.size()]);
         Survey more = with(survey, new Reading("", span, now.plane(), List.of(read), by));
         Observations observations = Observations.of(more, now.plane(), model);
-        double[][] design = new double[observations.size()][model.size()];
-        double[] rest = new double[observations.size()];
-        for (int i = 0; i < rest.length; i++) {
-            rest[i] = observations.read(i) - model.observe(observations.spans.get(i), x, design[i]);
-        }
+        Design design = new Design(model, observations);
+        design.at(x);
         LeastSquares test = observations.test();
-        Tests tests = test.isDetermined(design) ? Tests.of(test, rest, x) : Tests.NONE;
+        boolean determined = test.isDetermined(design.rows(), model.size());
+        Tests tests = determined ? Tests.of(test, design.rest(), x) : Tests.NONE;
         return new Hypothesis(observations, tests, observations.size() + observations.priors.length - model.size());
     }
 
@@ -57,8 +54,12 @@ final class Hypothesis {
         return tests.areThere();
     }
 
-    List<String> names() {
-        return observations.names;
+    int size() {
+        return observations.size();
+    }
+
+    String name(int i) {
+        return observations.name(i);
     }
 
     /** The odds that another reading is named, too, where one has that slip. */

@@ -8,16 +8,20 @@ import java.util.Arrays;
  * <p>The covariance of the observations is C = V + SSᵀ, V diagonal and one column of S for each shared error. A shared
  * error is carried as one more unknown, of prior 0 and variance 1: with B = [A S] and M = BᵀV⁻¹B + prior weights the
  * estimate and PQᵥᵥP = V⁻¹ − V⁻¹BM⁻¹BᵀV⁻¹ are those of the full covariance, and C is never inverted. The last unknowns
- * may have a prior 0 of their own. Not safe for use by many threads.
+ * may have a prior 0 of their own. Rows lie one after the other in one array. Not safe for use by many threads until the
+ * rows are set for good.
  */
 final class LeastSquares {
+    static final LeastSquares NONE = new LeastSquares(new double[0], new double[0][], new double[0]);
+
     private final double[] weight;
     private final double[][] shared;
     private final double[] priors;
     private final int n;
-    private double[][] rows = {};
-    private Cholesky normal = new Cholesky(rows, 0);
+    private double[] rows = {};
+    private Cholesky normal = new Cholesky(rows, 0, 0);
     private int unknowns;
+    private int width;
 
     /**
      * @param variance the variance of what is fresh in each observation, above 0
@@ -36,40 +40,57 @@ final class LeastSquares {
 
     /** Sets how each observation follows the unknowns; whether that and the priors determine them all. */
     boolean isDetermined(double[][] design) {
-        unknowns = design[0].length;
-        int p = unknowns + shared.length;
-        rows = design;
-        if (shared.length > 0) {
-            rows = new double[n][];
-            for (int i = 0; i < n; i++) {
-                rows[i] = Arrays.copyOf(design[i], p);
-                for (int k = 0; k < shared.length; k++) {
-                    rows[i][unknowns + k] = shared[k][i];
-                }
-            }
+        int m = design[0].length;
+        double[] flat = new double[n * m];
+        for (int i = 0; i < n; i++) {
+            System.arraycopy(design[i], 0, flat, i * m, m);
         }
-        double[][] matrix = new double[p][p];
+        return isDetermined(flat, m);
+    }
+
+    /** The same for rows one after the other, which must not change as long as the answers are asked for. */
+    boolean isDetermined(double[] design, int ofUnknowns) {
+        unknowns = ofUnknowns;
+        width = unknowns + shared.length;
+        rows = shared.length == 0 ? design : withShared(design);
+        double[] triangle = new double[Cholesky.sizeOf(width)];
         for (int k = 0; k < priors.length; k++) {
-            matrix[unknowns - priors.length + k][unknowns - priors.length + k] = priors[k];
+            int at = unknowns - priors.length + k;
+            triangle[Cholesky.row(at) + at] = priors[k];
         }
-        for (int k = unknowns; k < p; k++) {
-            matrix[k][k] = 1;
+        for (int k = unknowns; k < width; k++) {
+            triangle[Cholesky.row(k) + k] = 1;
         }
         for (int i = 0; i < n; i++) {
-            addSquare(matrix, rows[i], weight[i]);
+            addSquare(triangle, rows, i * width, width, weight[i]);
         }
-        normal = new Cholesky(matrix, 0);
+        normal = new Cholesky(triangle, width, 0);
         return normal.isDefinite();
     }
 
-    /** Adds weight times row times row to the lower triangle, which is all that Cholesky's method reads. */
-    static void addSquare(double[][] matrix, double[] row, double weight) {
-        for (int k = 0; k < row.length; k++) {
-            double a = weight * row[k];
+    private double[] withShared(double[] design) {
+        double[] wide = new double[n * width];
+        for (int i = 0; i < n; i++) {
+            System.arraycopy(design, i * unknowns, wide, i * width, unknowns);
+            for (int k = 0; k < shared.length; k++) {
+                wide[i * width + unknowns + k] = shared[k][i];
+            }
+        }
+        return wide;
+    }
+
+    /** Adds weight times row times row to the rows of a lower triangle. */
+    static void addSquare(double[] triangle, double[] rows, int at, int width, double weight) {
+        if (width == Five.SIZE) {
+            Five.addSquare(triangle, rows, at, weight);
+            return;
+        }
+        for (int k = 0; k < width; k++) {
+            double a = weight * rows[at + k];
             if (a != 0) {
-                double[] into = matrix[k];
+                int into = Cholesky.row(k);
                 for (int l = 0; l <= k; l++) {
-                    into[l] += a * row[l];
+                    triangle[into + l] += a * rows[at + l];
                 }
             }
         }
@@ -82,12 +103,15 @@ final class LeastSquares {
      * @param at the unknowns, for those that have a prior
      */
     double[] step(double[] rest, double[] at) {
-        double[] b = new double[unknowns + shared.length];
+        double[] b = new double[width];
         for (int i = 0; i < n; i++) {
             double weighted = weight[i] * rest[i];
-            double[] row = rows[i];
-            for (int k = 0; k < b.length; k++) {
-                b[k] += row[k] * weighted;
+            if (width == Five.SIZE) {
+                Five.add(b, rows, i * width, weighted);
+                continue;
+            }
+            for (int k = 0; k < width; k++) {
+                b[k] += rows[i * width + k] * weighted;
             }
         }
         int first = unknowns - priors.length;
@@ -98,60 +122,83 @@ final class LeastSquares {
         return b;
     }
 
+    /**
+     * How much of the pivot of an unknown is left, at worst, where each observation and each prior counts as often as its
+     * row is long: a lower bound, without another factor.
+     */
+    double leastPivot() {
+        double most = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < n; i++) {
+            double square = 0;
+            for (int k = 0; k < unknowns; k++) {
+                square += rows[i * width + k] * rows[i * width + k];
+            }
+            if (square > 0) {
+                most = Math.max(most, weight[i] * square);
+                least = Math.min(least, weight[i] * square);
+            }
+        }
+        for (double prior : priors) {
+            most = Math.max(most, prior);
+            least = Math.min(least, prior);
+        }
+        return normal.leastPivot(unknowns) * least / most;
+    }
+
     /** How the unknowns follow each observation, then each prior: one row for each. */
     double[][] gain() {
         int first = unknowns - priors.length;
         double[][] gain = new double[n + priors.length][];
         for (int i = 0; i < n; i++) {
-            gain[i] = solved(rows[i], weight[i]);
+            gain[i] = gain(i);
         }
         for (int k = 0; k < priors.length; k++) {
-            double[] unit = new double[unknowns + shared.length];
-            unit[first + k] = 1;
-            gain[n + k] = solved(unit, priors[k]);
+            double[] unit = new double[width];
+            unit[first + k] = priors[k];
+            normal.solveInPlace(unit);
+            gain[n + k] = unit;
         }
         return gain;
     }
 
-    private double[] solved(double[] row, double by) {
-        double[] b = row.clone();
-        for (int k = 0; k < b.length; k++) {
-            b[k] *= by;
+    /** How the unknowns, then the shared errors follow one observation. */
+    double[] gain(int i) {
+        double[] b = new double[width];
+        for (int k = 0; k < width; k++) {
+            b[k] = rows[i * width + k] * weight[i];
         }
         normal.solveInPlace(b);
         return b;
     }
 
-    /** Observed less adjusted times weight, −Pv, after that step. */
-    double[] weightedResiduals(double[] rest, double[] step) {
-        double[] weighted = new double[n];
-        for (int i = 0; i < n; i++) {
-            weighted[i] = weight[i] * left(i, rest, step);
-        }
-        return weighted;
+    /** The inverse of the normal matrix: the covariance of the unknowns, then of the shared errors. */
+    double[][] inverse() {
+        return normal.inverse();
     }
 
-    private double left(int i, double[] rest, double[] step) {
+    /** What is left of an observation after that step. */
+    double left(int i, double[] rest, double[] step) {
         double left = rest[i];
-        for (int k = 0; k < step.length; k++) {
-            left -= rows[i][k] * step[k];
+        for (int k = 0; k < width; k++) {
+            left -= rows[i * width + k] * step[k];
         }
         return left;
     }
 
-    /** The sum of squares after that step, priors included. */
-    double sumOfSquares(double[] rest, double[] at, double[] step) {
+    double weight(int i) {
+        return weight[i];
+    }
+
+    /** The part of the sum of squares that priors and shared errors add, after that step. */
+    double priorSquares(double[] at, double[] step) {
         double sum = 0;
-        for (int i = 0; i < n; i++) {
-            double left = left(i, rest, step);
-            sum += weight[i] * left * left;
-        }
         int first = unknowns - priors.length;
         for (int k = 0; k < priors.length; k++) {
             double offset = at[first + k] + step[first + k];
             sum += priors[k] * offset * offset;
         }
-        for (int k = unknowns; k < step.length; k++) {
+        for (int k = unknowns; k < width; k++) {
             sum += step[k] * step[k];
         }
         return sum;
@@ -160,37 +207,19 @@ final class LeastSquares {
     /** The diagonal of PQᵥᵥP. */
     double[] checks() {
         double[] checks = new double[n];
+        double[] halves = halves();
         for (int i = 0; i < n; i++) {
-            double[] half = rows[i].clone();
-            normal.forwardInPlace(half);
-            double sum = 0;
-            for (double h : half) {
-                sum += h * h;
-            }
-            checks[i] = weight[i] - weight[i] * sum * weight[i];
+            checks[i] = weight[i] - weight[i] * Tests.product(halves, i, i, width) * weight[i];
         }
         return checks;
     }
 
-    /** PQᵥᵥP: what the observations say against each other, free of the unknowns. */
-    double[][] between() {
-        double[][] half = new double[n][];
+    /** Rows whose products with each other are those of BM⁻¹Bᵀ, one after the other. */
+    double[] halves() {
+        double[] halves = Arrays.copyOf(rows, n * width);
         for (int i = 0; i < n; i++) {
-            half[i] = rows[i].clone();
-            normal.forwardInPlace(half[i]);
+            normal.halfInPlace(halves, i * width);
         }
-        double[][] between = new double[n][n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j <= i; j++) {
-                double sum = 0;
-                for (int k = 0; k < half[i].length; k++) {
-                    sum += half[i][k] * half[j][k];
-                }
-                double g = -weight[i] * sum * weight[j];
-                between[i][j] = i == j ? weight[i] + g : g;
-                between[j][i] = between[i][j];
-            }
-        }
-        return between;
+        return halves;
     }
 }

@@ -9,11 +9,12 @@ import java.util.List;
  * The unknowns of one outline and the equations that tie readings to them.
  *
  * <p>Unknowns: x of head-right; x and y of foot-right; x and y of foot-left; then one offset for each touched point,
- * positive into the opening. Head-left is the origin and head-right lies on the x axis. Not safe for use by many
- * threads.
+ * positive into the opening. Head-left is the origin and head-right lies on the x axis. Immutable and safe for use by
+ * many threads.
  */
 final class Model {
     private static final int CORNERS = 5;
+    private static final Model STRAIGHT = new Model(List.of());
 
     private final List<TouchedPoint> touched;
     private final int size;
@@ -23,8 +24,16 @@ final class Model {
         this.size = CORNERS + touched.size();
     }
 
+    /** The model for what a survey read of a plane; without offsets where sides are taken as straight. */
+    static Model of(Survey survey, Plane plane) {
+        return survey.straightWithinMm() > 0 ? of(survey.outline(plane), true) : STRAIGHT;
+    }
+
     /** The model for those readings; without offsets where sides are taken as straight. */
     static Model of(List<Reading> readings, boolean sidesMayBulge) {
+        if (!sidesMayBulge) {
+            return STRAIGHT;
+        }
         List<TouchedPoint> points = new ArrayList<>();
         for (Reading reading : readings) {
             for (TouchedPoint point : touchedBy(reading.of())) {
@@ -32,9 +41,6 @@ final class Model {
                     points.add(point);
                 }
             }
-        }
-        if (!sidesMayBulge) {
-            return new Model(List.of());
         }
         for (Side side : Side.values()) {
             if (points.stream().noneMatch(point -> point.side() == side)) {
@@ -192,6 +198,51 @@ final class Model {
         return distance(point(two.get(0), unknown), point(two.get(1), unknown), row);
     }
 
+    /**
+     * Whether a span joins two points that are means of corners, whatever the unknowns are; the weights of head-right,
+     * foot-right and foot-left in the vector between them are then added.
+     */
+    boolean joinsMeans(Span span, double[] weights, int at) {
+        if (span instanceof Span.Edge edge) {
+            add(weights, at, edge.side().from(), -1);
+            add(weights, at, edge.side().to(), 1);
+            return true;
+        }
+        if (span instanceof Span.Diagonal diagonal) {
+            add(weights, at, diagonal.from(), -1);
+            add(weights, at, diagonal.from().opposite(), 1);
+            return true;
+        }
+        if (!touched.isEmpty()) {
+            return false;
+        }
+        if (span instanceof Span.Across across && Double.isNaN(across.at().mm())) {
+            add(weights, at, across.start(), across.at().fraction(), -1);
+            add(weights, at, across.end(), across.at().fraction(), 1);
+            return true;
+        }
+        if (span instanceof Span.Cross cross && Double.isNaN(cross.at().mm())) {
+            add(weights, at, cross.from(), -1);
+            add(weights, at, cross.side(), cross.at().fraction(), 1);
+            return true;
+        }
+        return false;
+    }
+
+    private static void add(double[] weights, int at, Side side, double along, double sign) {
+        add(weights, at, side.from(), sign * (1 - along));
+        add(weights, at, side.to(), sign * along);
+    }
+
+    private static void add(double[] weights, int at, Corner corner, double weight) {
+        switch (corner) {
+            case HEAD_LEFT -> {}
+            case HEAD_RIGHT -> weights[at] += weight;
+            case FOOT_RIGHT -> weights[at + 1] += weight;
+            case FOOT_LEFT -> weights[at + 2] += weight;
+        }
+    }
+
     private static double x(Corner corner, double[] unknown) {
         return switch (corner) {
             case HEAD_LEFT -> 0;
@@ -210,7 +261,7 @@ final class Model {
     }
 
     /** From corner to corner, without points: most readings are of this kind. */
-    private static double between(Corner p, Corner q, double[] unknown, double[] row) {
+    static double between(Corner p, Corner q, double[] unknown, double[] row) {
         double ex = x(q, unknown) - x(p, unknown);
         double ey = y(q, unknown) - y(p, unknown);
         double d = Math.sqrt(ex * ex + ey * ey);
@@ -266,20 +317,25 @@ final class Model {
 
     /** The angle inside a corner, between its two chords. */
     double angle(Corner corner, double[] unknown, double[] row) {
-        Point at = corner(corner, unknown);
-        Point before = corner(corner.previous(), unknown);
-        Point after = corner(corner.next(), unknown);
-        double px = after.x - at.x;
-        double py = after.y - at.y;
-        double qx = before.x - at.x;
-        double qy = before.y - at.y;
+        double px = x(corner.next(), unknown) - x(corner, unknown);
+        double py = y(corner.next(), unknown) - y(corner, unknown);
+        double qx = x(corner.previous(), unknown) - x(corner, unknown);
+        double qy = y(corner.previous(), unknown) - y(corner, unknown);
+        turns(corner, unknown, row);
+        return StrictMath.atan2(px * qy - py * qx, px * qx + py * qy);
+    }
+
+    /** How the angle inside a corner follows the unknowns. */
+    static void turns(Corner corner, double[] unknown, double[] row) {
+        double px = x(corner.next(), unknown) - x(corner, unknown);
+        double py = y(corner.next(), unknown) - y(corner, unknown);
+        double qx = x(corner.previous(), unknown) - x(corner, unknown);
+        double qy = y(corner.previous(), unknown) - y(corner, unknown);
         double pp = px * px + py * py;
         double qq = qx * qx + qy * qy;
-        for (int k = 0; k < row.length; k++) {
-            double turnQ = (qx * (before.dy[k] - at.dy[k]) - qy * (before.dx[k] - at.dx[k])) / qq;
-            double turnP = (px * (after.dy[k] - at.dy[k]) - py * (after.dx[k] - at.dx[k])) / pp;
-            row[k] = turnQ - turnP;
-        }
-        return StrictMath.atan2(px * qy - py * qx, px * qx + py * qy);
+        Arrays.fill(row, 0);
+        follow(row, corner.previous(), -qy / qq, qx / qq);
+        follow(row, corner.next(), py / pp, -px / pp);
+        follow(row, corner, qy / qq - py / pp, px / pp - qx / qq);
     }
 }

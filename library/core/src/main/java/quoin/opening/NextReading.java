@@ -23,10 +23,12 @@ final class NextReading {
     private static final double ROOM = 0.9;
 
     private final Adjustment adjustment;
+    private final List<AdjustedReading> readings;
     private final List<Span> cannot;
 
     NextReading(Adjustment adjustment, List<Span> cannot) {
         this.adjustment = adjustment;
+        this.readings = adjustment.readings();
         this.cannot = List.copyOf(cannot);
     }
 
@@ -37,9 +39,10 @@ final class NextReading {
      * @param named the members of every group that is named
      */
     String thatTellsMost(List<Integer> group, List<Integer> named) {
-        Span likeliest = adjustment.observations().spans.get(group.get(0));
-        List<String> names = adjustment.observations().names;
-        boolean alone = group.stream().allMatch(i -> names.get(i).equals(names.get(group.get(0))));
+        Span likeliest = adjustment.observations().span(group.get(0));
+        Observations observations = adjustment.observations();
+        String name = observations.name(group.get(0));
+        boolean alone = group.stream().allMatch(i -> observations.name(i).equals(name));
         if (alone && !cannot.contains(likeliest)) {
             return likeliest.text();
         }
@@ -73,17 +76,14 @@ final class NextReading {
     }
 
     private void add(Map<Span, Instrument> candidates, int i) {
-        Span span = adjustment.observations().spans.get(i);
+        Span span = adjustment.observations().span(i);
         if (!cannot.contains(span)) {
             candidates.putIfAbsent(span, reading(i).by());
         }
     }
 
     private Reading reading(int i) {
-        return adjustment
-                .survey()
-                .readings()
-                .get(adjustment.observations().entries.get(i));
+        return adjustment.survey().readings().get(adjustment.observations().entry(i));
     }
 
     /** The instrument of the first of the group that is a length; an angle says nothing of how lengths are read. */
@@ -146,13 +146,13 @@ final class NextReading {
             return Double.MAX_VALUE;
         }
         List<Integer> others = new ArrayList<>(named);
-        others.add(after.names().size() - 1);
+        others.add(after.size() - 1);
         double sum = 0;
         for (int culprit : group) {
-            double slip = adjustment.readings().get(culprit).slip();
-            String name = after.names().get(culprit);
+            double slip = readings.get(culprit).slip();
+            String name = after.name(culprit);
             for (int other : others) {
-                sum += after.names().get(other).equals(name) ? 0 : after.named(culprit, slip, other);
+                sum += after.name(other).equals(name) ? 0 : after.named(culprit, slip, other);
             }
         }
         return sum / group.size();

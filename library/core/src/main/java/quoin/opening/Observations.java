@@ -1,95 +1,163 @@
 package quoin.opening;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import quoin.measure.Influence;
 import quoin.measure.Influences;
+import quoin.measure.Instrument;
 import quoin.measure.Uncertain;
 
 /**
- * The observations of one plane, their doubt taken apart: what is fresh in each, what the values of one entry share, what
- * all readings of an instrument share. Not safe for use by many threads.
+ * The observations of one plane in plain numbers, their doubt taken apart: what is fresh in each, what the values of one
+ * entry share, what all readings of an instrument share. Immutable and safe for use by many threads.
  */
 final class Observations {
-    final List<Span> spans = new ArrayList<>();
-    final List<String> texts = new ArrayList<>();
-    final List<String> names = new ArrayList<>();
-    final List<String> instruments = new ArrayList<>();
-    final List<Integer> entries = new ArrayList<>();
+    private static final double[][] NONE = {};
 
-    /** What was read, then the prior of each offset, all on one list of influences. */
-    final List<Uncertain> values = new ArrayList<>();
-
-    private final Parted parted;
+    private final Survey survey;
+    private final Plane plane;
+    private final List<TouchedPoint> touched;
+    private final Reading[] readings;
+    private final int[] entries;
+    private final double[] read;
+    private final double[] fresh;
 
     /** The effect on each observation of what the values of one entry share: their rounding. */
-    final double[][] roundings;
+    private final double[][] roundings;
 
     /** The effect on each observation of what the readings of an instrument share. */
-    final double[][] common;
+    private final double[][] common;
 
     /** The weight of the prior 0 of each offset. */
     final double[] priors;
 
     private Observations(Survey survey, Plane plane, List<TouchedPoint> touched) {
-        List<Uncertain> unaligned = new ArrayList<>();
-        Influences shared = read(survey, plane, unaligned);
-        int read = spans.size();
-        priors = new double[read == 0 ? 0 : touched.size()];
-        for (int k = 0; k < priors.length; k++) {
-            Uncertain prior = prior(plane, touched.get(k), survey.straightWithinMm());
-            unaligned.add(prior);
-            priors[k] = 1 / prior.variance();
+        this.survey = survey;
+        this.plane = plane;
+        this.touched = touched;
+        int n = 0;
+        for (Reading reading : survey.readings()) {
+            n += counts(survey, plane, reading) ? reading.values().size() : 0;
         }
-        values.addAll(Parted.aligned(unaligned));
-        parted = Parted.of(values.subList(0, read));
+        readings = new Reading[n];
+        entries = new int[n];
+        read = new double[n];
+        fresh = new double[n];
+        Influences shared = Influences.NONE;
         List<double[]> ofEntries = new ArrayList<>();
-        List<double[]> ofInstruments = new ArrayList<>();
-        for (int k = 0; k < parted.columns.length; k++) {
-            boolean ofAll = shared.indexOf(parted.shared.get(k)) >= 0;
-            (ofAll ? ofInstruments : ofEntries).add(parted.columns[k]);
+        int at = 0;
+        for (int entry = 0; entry < survey.readings().size(); entry++) {
+            Reading reading = survey.readings().get(entry);
+            if (!counts(survey, plane, reading)) {
+                continue;
+            }
+            shared = shared.union(reading.by().shared());
+            int values = reading.values().size();
+            boolean alike = reading.by().roundsAlike(reading.values());
+            double rounding = reading.by().roundingVariance();
+            if (alike && values > 1) {
+                double[] column = new double[n];
+                Arrays.fill(column, at, at + values, Math.sqrt(rounding));
+                ofEntries.add(column);
+                rounding = 0;
+            }
+            for (int k = 0; k < values; k++) {
+                readings[at] = reading;
+                entries[at] = entry;
+                read[at] = reading.values().get(k);
+                fresh[at] = reading.by().eachVariance(read[at]) + rounding;
+                at++;
+            }
         }
         roundings = ofEntries.toArray(double[][]::new);
-        common = ofInstruments.toArray(double[][]::new);
+        common = shared.size() == 0 ? NONE : common(shared);
+        priors = new double[n == 0 ? 0 : touched.size()];
+        for (int k = 0; k < priors.length; k++) {
+            priors[k] = 3 / (survey.straightWithinMm() * survey.straightWithinMm());
+        }
     }
 
     static Observations of(Survey survey, Plane plane, Model model) {
         return new Observations(survey, plane, model.touched());
     }
 
-    private Influences read(Survey survey, Plane plane, List<Uncertain> unaligned) {
-        Influences shared = Influences.NONE;
-        for (int i = 0; i < survey.readings().size(); i++) {
-            Reading reading = survey.readings().get(i);
-            boolean bends = reading.of() instanceof Span.Bow && Double.isNaN(survey.straightWithinMm());
-            if (bends || !Survey.tiesOutline(reading, plane)) {
-                continue;
-            }
-            shared = shared.union(reading.by().shared());
-            String text = reading.of().text();
-            String name = reading.id().isEmpty() ? text : reading.name();
-            for (Uncertain value : survey.observed(i)) {
-                spans.add(reading.of());
-                texts.add(text);
-                names.add(name);
-                instruments.add(reading.by().id());
-                entries.add(i);
-                unaligned.add(value);
-            }
-        }
-        return shared;
+    /** A bow that nobody said how straight the sides are is left out. */
+    private static boolean counts(Survey survey, Plane plane, Reading reading) {
+        boolean bends = reading.of() instanceof Span.Bow && Double.isNaN(survey.straightWithinMm());
+        return !bends && Survey.tiesOutline(reading, plane);
     }
 
-    private static Uncertain prior(Plane plane, TouchedPoint point, double within) {
-        return Uncertain.of(0, Influence.rectangular("straight/" + plane.text() + "/" + point.text(), within));
+    /** What several readings feel; what only one feels is fresh in it. */
+    private double[][] common(Influences shared) {
+        double[][] columns = new double[shared.size()][read.length];
+        for (int i = 0; i < read.length; i++) {
+            Instrument by = readings[i].by();
+            double[] effects = by.sharedEffects(read[i]);
+            for (int k = 0; k < effects.length; k++) {
+                columns[shared.indexOf(by.shared().get(k))][i] = effects[k];
+            }
+        }
+        List<double[]> several = new ArrayList<>();
+        for (double[] column : columns) {
+            int count = 0;
+            for (double effect : column) {
+                count += effect == 0 ? 0 : 1;
+            }
+            if (count > 1) {
+                several.add(column);
+            } else {
+                Parted.addSquares(fresh, column);
+            }
+        }
+        return several.toArray(double[][]::new);
     }
 
     int size() {
-        return spans.size();
+        return read.length;
     }
 
     double read(int i) {
-        return values.get(i).value();
+        return read[i];
+    }
+
+    Span span(int i) {
+        return readings[i].of();
+    }
+
+    /** The entry of the survey that it belongs to. */
+    int entry(int i) {
+        return entries[i];
+    }
+
+    /** The entry itself. */
+    Reading reading(int i) {
+        return readings[i];
+    }
+
+    /** What it is of, as documents write it. */
+    String text(int i) {
+        return readings[i].of().text();
+    }
+
+    /** Its own name, or what it is of. */
+    String name(int i) {
+        return readings[i].id().isEmpty() ? text(i) : readings[i].id();
+    }
+
+    /** What was read, then the prior of each offset, all on one list of influences. */
+    List<Uncertain> values() {
+        List<Uncertain> unaligned = new ArrayList<>();
+        for (int i = 0; i < entries.length; i++) {
+            if (i == 0 || entries[i] != entries[i - 1]) {
+                unaligned.addAll(survey.observed(entries[i]));
+            }
+        }
+        for (int k = 0; k < priors.length; k++) {
+            String id = "straight/" + plane.text() + "/" + touched.get(k).text();
+            unaligned.add(Uncertain.of(0, Influence.rectangular(id, survey.straightWithinMm())));
+        }
+        return Parted.aligned(unaligned);
     }
 
     /**
@@ -97,19 +165,32 @@ final class Observations {
      * reading teaches the scale it was read on.
      */
     LeastSquares estimate() {
-        double[] alone = Parted.variance(parted.fresh, common);
+        double[] alone = Parted.variance(fresh, common);
         double[] all = Parted.variance(alone, roundings);
         return new LeastSquares(Parted.withRidge(alone, all), roundings, priors);
     }
 
+    /** Whether those weights are those of the full covariance, since no readings share anything. */
+    boolean sharesNothing() {
+        return common.length == 0;
+    }
+
     /** The full covariance, for the tests: what the readings say against each other. */
     LeastSquares test() {
-        return parted.leastSquares(priors);
+        double[][] columns = columns();
+        double[] all = Parted.variance(fresh, columns);
+        return new LeastSquares(Parted.withRidge(fresh, all), columns, priors);
+    }
+
+    private double[][] columns() {
+        double[][] columns = Arrays.copyOf(common, common.length + roundings.length);
+        System.arraycopy(roundings, 0, columns, common.length, roundings.length);
+        return columns;
     }
 
     /** The same for some of them. */
     LeastSquares test(int[] chosen) {
-        double[] own = Parted.withRidge(parted.fresh, Parted.variance(parted.fresh, parted.columns));
+        double[] own = Parted.withRidge(fresh, Parted.variance(fresh, columns()));
         double[] variance = new double[chosen.length];
         double[][] columns = new double[common.length][chosen.length];
         for (int i = 0; i < chosen.length; i++) {
@@ -121,12 +202,54 @@ final class Observations {
         return new LeastSquares(variance, columns, priors);
     }
 
-    /** The variance of what is fresh in one of them. */
-    double fresh(int i) {
-        return parted.fresh[i];
+    /** The covariance of the first unknowns: what is shared counts with its true sensitivity, not as if it were fresh. */
+    double[][] covariance(LeastSquares estimate, int unknowns) {
+        double[][] inverse = estimate.inverse();
+        double[][] covariance = new double[unknowns][];
+        for (int k = 0; k < unknowns; k++) {
+            covariance[k] = Arrays.copyOf(inverse[k], unknowns);
+        }
+        if (common.length > 0) {
+            double[][] together = new double[common.length][unknowns];
+            for (int i = 0; i < read.length; i++) {
+                double[] gain = estimate.gain(i);
+                for (int c = 0; c < common.length; c++) {
+                    double effect = common[c][i];
+                    for (int k = 0; k < unknowns; k++) {
+                        together[c][k] += effect * gain[k];
+                    }
+                    addSquare(covariance, gain, -effect * effect);
+                }
+            }
+            for (double[] column : together) {
+                addSquare(covariance, column, 1);
+            }
+        }
+        return covariance;
     }
 
+    private static void addSquare(double[][] matrix, double[] row, double times) {
+        for (int k = 0; k < matrix.length; k++) {
+            for (int l = 0; l < matrix.length; l++) {
+                matrix[k][l] += times * row[k] * row[l];
+            }
+        }
+    }
+
+    /** The variance of what is fresh in one of them. */
+    double fresh(int i) {
+        return fresh[i];
+    }
+
+    /** The variance of one of them. */
     double variance(int i) {
-        return values.get(i).variance();
+        double sum = fresh[i];
+        for (double[] column : common) {
+            sum += column[i] * column[i];
+        }
+        for (double[] column : roundings) {
+            sum += column[i] * column[i];
+        }
+        return sum;
     }
 }

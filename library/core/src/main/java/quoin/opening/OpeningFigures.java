@@ -435,10 +435,11 @@ public final class OpeningFigures {
 
     private static Optional<Estimate> bow(Opening opening, Side side) {
         Adjustment adjustment = opening.adjustment();
+        List<Uncertain> unknowns = adjustment.unknowns();
         List<Extreme.Part> parts = new ArrayList<>();
         for (TouchedPoint point : adjustment.model().touched()) {
             if (point.side() == side && point.read()) {
-                Uncertain offset = adjustment.unknowns().get(adjustment.model().offsetIndex(point));
+                Uncertain offset = unknowns.get(adjustment.model().offsetIndex(point));
                 parts.add(new Extreme.Part(
                         List.of("bow@" + side.text() + ":" + point.at().text()), offset));
             }

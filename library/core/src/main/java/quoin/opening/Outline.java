@@ -38,21 +38,22 @@ final class Outline {
     static Outline of(Adjustment adjustment) {
         Model model = adjustment.model();
         double[] values = adjustment.values();
+        List<Uncertain> unknowns = adjustment.unknowns();
         Map<Side, List<Vertex>> sides = new EnumMap<>(Side.class);
         for (Side side : Side.values()) {
             Model.Point from = model.corner(side.from(), values);
             Model.Point to = model.corner(side.to(), values);
             double length = StrictMath.hypot(to.x - from.x, to.y - from.y);
             List<Vertex> chain = new ArrayList<>();
-            chain.add(vertex(0, side.from().text(), from, adjustment.unknowns()));
+            chain.add(vertex(0, side.from().text(), from, unknowns));
             for (TouchedPoint point : model.touched()) {
                 if (point.side() == side) {
                     Model.Point p = model.point(point, values);
-                    chain.add(vertex(point.on(length), point.at().text(), p, adjustment.unknowns()));
+                    chain.add(vertex(point.on(length), point.at().text(), p, unknowns));
                 }
             }
             chain.sort(Comparator.comparingDouble(Vertex::along));
-            chain.add(vertex(1, side.to().text(), to, adjustment.unknowns()));
+            chain.add(vertex(1, side.to().text(), to, unknowns));
             sides.put(side, chain);
         }
         return new Outline(sides);

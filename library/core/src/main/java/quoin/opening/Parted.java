@@ -3,7 +3,6 @@ package quoin.opening;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import quoin.measure.Influence;
 import quoin.measure.Influences;
 import quoin.measure.Uncertain;
 
@@ -15,10 +14,7 @@ final class Parted {
     /** The variance of what no other of them has. */
     final double[] fresh;
 
-    /** What several of them feel. */
-    final List<Influence> shared = new ArrayList<>();
-
-    /** The effect of each of those on each number. */
+    /** The effect of what several of them feel on each number. */
     final double[][] columns;
 
     private Parted(List<Uncertain> numbers) {
@@ -34,7 +30,6 @@ final class Parted {
                 count += column[i] == 0 ? 0 : 1;
             }
             if (count > 1) {
-                shared.add(basis.get(k));
                 several.add(column);
             } else {
                 addSquares(fresh, column);
@@ -75,7 +70,7 @@ final class Parted {
         return sum;
     }
 
-    private static void addSquares(double[] sum, double[] column) {
+    static void addSquares(double[] sum, double[] column) {
         for (int i = 0; i < sum.length; i++) {
             sum[i] += column[i] * column[i];
         }

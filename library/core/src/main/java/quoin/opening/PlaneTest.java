@@ -54,7 +54,14 @@ public record PlaneTest(String plane, int redundancy, double statistic, List<Adj
                 residual -= one.value().covariance(observed.get(j).value()) * tests.weighted(j);
             }
             readings.add(tests.reading(
-                    i, one.reading().of().text(), one.reading().name(), one.entry(), one.value(), residual, null));
+                    i,
+                    one.reading().of().text(),
+                    one.reading().name(),
+                    one.entry(),
+                    one.value().value(),
+                    one.value().variance(),
+                    residual,
+                    null));
         }
         return new PlaneTest(plane, redundancy, tests.statistic(), readings);
     }

@@ -3,40 +3,40 @@ package quoin.opening;
 /** What a slip in one reading does to the outline, to first order. Not safe for use by many threads. */
 final class Reach {
     private static final double NOTHING = 1e-12;
-    private final double[][] gain;
-    private final double[][] widths;
-    private final double[][] lengths;
-    private final double[][] angles;
 
-    Reach(Model model, double[] at, double[][] gain) {
-        this.gain = gain;
-        this.widths = new double[2][model.size()];
-        this.lengths = new double[2][model.size()];
-        this.angles = new double[4][model.size()];
-        model.observe(new Span.Edge(Side.HEAD), at, widths[0]);
-        model.observe(new Span.Edge(Side.FOOT), at, widths[1]);
-        model.observe(new Span.Edge(Side.LEFT), at, lengths[0]);
-        model.observe(new Span.Edge(Side.RIGHT), at, lengths[1]);
-        int next = 0;
+    /** Two widths, two lengths, four angles. */
+    private static final int[] ENDS = {0, 2, 4, 8};
+
+    private final LeastSquares estimate;
+
+    /** How each of those follows the corners. */
+    private final double[] rows = new double[8 * Five.SIZE];
+
+    /** @param at where the rows of the estimate were taken */
+    Reach(Model model, double[] at, LeastSquares estimate) {
+        this.estimate = estimate;
+        double[] row = new double[model.size()];
+        Side[] sides = {Side.HEAD, Side.FOOT, Side.LEFT, Side.RIGHT};
+        for (int k = 0; k < 4; k++) {
+            Model.between(sides[k].from(), sides[k].to(), at, row);
+            System.arraycopy(row, 0, rows, k * Five.SIZE, Five.SIZE);
+        }
         for (Corner corner : Corner.values()) {
-            model.angle(corner, at, angles[next++]);
+            Model.turns(corner, at, row);
+            System.arraycopy(row, 0, rows, (4 + corner.ordinal()) * Five.SIZE, Five.SIZE);
         }
     }
 
     /** What a slip of that size in the i-th reading does. */
     AdjustedReading.Effect of(int i, double slip) {
-        return new AdjustedReading.Effect(
-                most(widths, gain[i], slip), most(lengths, gain[i], slip), most(angles, gain[i], slip));
+        double[] gain = estimate.gain(i);
+        return new AdjustedReading.Effect(most(gain, 0, slip), most(gain, 1, slip), most(gain, 2, slip));
     }
 
-    private static double most(double[][] rows, double[] gain, double slip) {
+    private double most(double[] gain, int kind, double slip) {
         double most = 0;
-        for (double[] row : rows) {
-            double follows = 0;
-            for (int k = 0; k < row.length; k++) {
-                follows += row[k] * gain[k];
-            }
-            most = Math.max(most, Math.abs(follows));
+        for (int k = ENDS[kind]; k < ENDS[kind + 1]; k++) {
+            most = Math.max(most, Math.abs(Five.product(rows, k * Five.SIZE, gain)));
         }
         return most > NOTHING ? most * slip : 0;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 final class Solver {
     private static final int MOST_STEPS = 20;
     private static final double CLOSE_ENOUGH = 1e-9;
+    private static final double MOST_MOVE = 1e6;
 
     /** A side of 1 mm in an opening of 50 m still counts: its diagonal leans by 2e-5, and that squared is 4e-10. */
     private static final double SEEN = 1e-12;
@@ -16,42 +17,44 @@ final class Solver {
     private final Model model;
     private final Observations observations;
     private final LeastSquares estimate;
-    private final double[][] design;
-    private final double[] rest;
+    private final Design design;
     private double[] x = {};
+    private double[] rowsAt = {};
 
     Solver(Model model, Observations observations) {
         this.model = model;
         this.observations = observations;
         this.estimate = observations.estimate();
-        this.design = new double[observations.size()][model.size()];
-        this.rest = new double[observations.size()];
+        this.design = new Design(model, observations);
     }
 
     Adjustment.State solve(double[] start) {
         x = start;
-        evaluate();
-        if (!isDetermined()) {
+        design.at(x);
+        boolean definite = estimate.isDetermined(design.rows(), model.size());
+        if (!isDetermined(definite)) {
             return Adjustment.State.NOT_DETERMINED;
         }
-        for (int step = 0; step < MOST_STEPS; step++) {
-            if (!estimate.isDetermined(design)) {
-                return Adjustment.State.CANNOT_CLOSE;
-            }
-            double[] move = estimate.step(rest, x);
+        for (int step = 0; step < MOST_STEPS && definite; step++) {
+            double[] move = estimate.step(design.rest(), x);
             double largest = 0;
             for (int k = 0; k < x.length; k++) {
                 x[k] += move[k];
                 largest = Math.max(largest, Math.abs(move[k]));
             }
-            if (!Double.isFinite(largest) || largest > 1e6) {
+            if (!(largest <= MOST_MOVE)) {
                 return Adjustment.State.CANNOT_CLOSE;
             }
-            evaluate();
             if (largest < CLOSE_ENOUGH * Math.max(1, Math.abs(x[0]))) {
-                boolean definite = estimate.isDetermined(design);
-                return definite ? Adjustment.State.SOLVED : Adjustment.State.CANNOT_CLOSE;
+                design.follow(move);
+                rowsAt = x.clone();
+                for (int k = 0; k < x.length; k++) {
+                    rowsAt[k] -= move[k];
+                }
+                return Adjustment.State.SOLVED;
             }
+            design.at(x);
+            definite = estimate.isDetermined(design.rows(), model.size());
         }
         return Adjustment.State.CANNOT_CLOSE;
     }
@@ -83,7 +86,7 @@ final class Solver {
         double sum = 0;
         int count = 0;
         for (int i = 0; i < observations.size(); i++) {
-            Span span = observations.spans.get(i);
+            Span span = observations.span(i);
             boolean counts = span instanceof Span.Edge e
                     ? e.side() == first || e.side() == second
                     : span instanceof Span.Across a && a.across() == across;
@@ -97,36 +100,34 @@ final class Solver {
 
     private double diagonal() {
         for (int i = 0; i < observations.size(); i++) {
-            if (observations.spans.get(i) instanceof Span.Diagonal) {
+            if (observations.span(i) instanceof Span.Diagonal) {
                 return observations.read(i);
             }
         }
         return Double.NaN;
     }
 
-    private void evaluate() {
-        for (int i = 0; i < rest.length; i++) {
-            rest[i] = observations.read(i) - model.observe(observations.spans.get(i), x, design[i]);
-        }
-    }
-
     /** Whether the readings leave no way to move the outline, however good or poor each of them is. */
-    private boolean isDetermined() {
-        int m = model.size();
-        double[][] alike = new double[m][m];
-        for (int k = m - observations.priors.length; k < m; k++) {
-            alike[k][k] = 1;
+    private boolean isDetermined(boolean definite) {
+        if (definite && estimate.leastPivot() > SEEN) {
+            return true;
         }
-        for (double[] row : design) {
+        int m = model.size();
+        double[] alike = new double[Cholesky.sizeOf(m)];
+        for (int k = m - observations.priors.length; k < m; k++) {
+            alike[Cholesky.row(k) + k] = 1;
+        }
+        double[] rows = design.rows();
+        for (int i = 0; i < observations.size(); i++) {
             double square = 0;
-            for (double a : row) {
-                square += a * a;
+            for (int k = 0; k < m; k++) {
+                square += rows[i * m + k] * rows[i * m + k];
             }
             if (square > 0) {
-                LeastSquares.addSquare(alike, row, 1 / square);
+                LeastSquares.addSquare(alike, rows, i * m, m, 1 / square);
             }
         }
-        return new Cholesky(alike, SEEN).isDefinite();
+        return new Cholesky(alike, m, SEEN).isDefinite();
     }
 
     /**
@@ -134,7 +135,11 @@ final class Solver {
      * between the corners of its side.
      */
     boolean isOutline() {
-        for (Span span : observations.spans) {
+        for (int i = 0; i < observations.size(); i++) {
+            Span span = observations.span(i);
+            if (span instanceof Span.Edge || span instanceof Span.Diagonal) {
+                continue;
+            }
             for (TouchedPoint point : Model.touchedBy(span)) {
                 double along = point.on(sideLength(point.side()));
                 if (!(along > 0 && along < 1)) {
@@ -155,24 +160,30 @@ final class Solver {
     }
 
     List<Span> missing() {
-        return Determinacy.missing(model, design);
+        return Determinacy.missing(model, design.matrix());
     }
 
     double[] unknowns() {
         return x;
     }
 
-    double[] rest() {
-        return rest;
+    /** Where the rows of the estimate were taken: before the last move, which is too small to bend anything. */
+    double[] rowsAt() {
+        return rowsAt;
     }
 
-    double[][] gain() {
-        return estimate.gain();
+    double[] rest() {
+        return design.rest();
+    }
+
+    LeastSquares estimate() {
+        return estimate;
     }
 
     /** The tests of all readings together and of each, with the full covariance, at the solution. */
     Tests tests() {
-        LeastSquares test = observations.test();
-        return test.isDetermined(design) ? Tests.of(test, rest, x) : Tests.NONE;
+        LeastSquares test = observations.sharesNothing() ? estimate : observations.test();
+        boolean determined = observations.sharesNothing() || test.isDetermined(design.rows(), model.size());
+        return determined ? Tests.of(test, design.rest(), x) : Tests.NONE;
     }
 }

@@ -14,11 +14,12 @@ final class Straightness {
     static Optional<Estimate> of(Opening opening, Side side) {
         Adjustment adjustment = opening.adjustment();
         Model model = adjustment.model();
+        List<Uncertain> unknowns = adjustment.unknowns();
         double length = opening.front().length(side);
         List<LineFit.Station> stations = new ArrayList<>();
         for (TouchedPoint point : model.touched()) {
             if (point.side() == side && point.read()) {
-                Uncertain offset = adjustment.unknowns().get(model.offsetIndex(point));
+                Uncertain offset = unknowns.get(model.offsetIndex(point));
                 stations.add(new LineFit.Station(point.on(length) * length, offset));
             }
         }
