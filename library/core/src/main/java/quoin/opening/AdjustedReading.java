@@ -1,6 +1,7 @@
 package quoin.opening;
 
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the adjustment says about one reading. Lengths in mm, angles in rad. Immutable and safe for use by many threads.
@@ -35,14 +36,54 @@ public record AdjustedReading(
     }
 
     /**
-     * What a slip does to the outline, to first order; the largest change, without sign. Infinite where the slip is, 0
-     * where the outline does not follow the reading; NaN for readings that have no outline of their own.
-     *
-     * @param widthMm of the head or of the foot, in mm
-     * @param lengthMm of the left or of the right side, in mm
-     * @param angleRad of a corner's angle, in rad
+     * What a slip does to the outline, to first order; the largest change, without sign; computed when asked for. Infinite
+     * where the slip is, 0 where the outline does not follow the reading; NaN for readings that have no outline of their
+     * own. Immutable and safe for use by many threads.
      */
-    public record Effect(double widthMm, double lengthMm, double angleRad) {
-        static final Effect NONE = new Effect(Double.NaN, Double.NaN, Double.NaN);
+    public static final class Effect {
+        static final Effect NONE = new Effect(null, 0, Double.NaN);
+
+        private final @Nullable Reach reach;
+        private final int reading;
+        private final double slip;
+
+        Effect(@Nullable Reach reach, int reading, double slip) {
+            this.reach = reach;
+            this.reading = reading;
+            this.slip = slip;
+        }
+
+        /** {@return the change of the width of the head or of the foot, in mm} */
+        public double widthMm() {
+            return reach == null ? Double.NaN : reach.ofWidths(reading, slip);
+        }
+
+        /** {@return the change of the length of the left or of the right side, in mm} */
+        public double lengthMm() {
+            return reach == null ? Double.NaN : reach.ofLengths(reading, slip);
+        }
+
+        /** {@return the change of a corner's angle, in rad} */
+        public double angleRad() {
+            return reach == null ? Double.NaN : reach.ofAngles(reading, slip);
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Effect that
+                    && Double.compare(widthMm(), that.widthMm()) == 0
+                    && Double.compare(lengthMm(), that.lengthMm()) == 0
+                    && Double.compare(angleRad(), that.angleRad()) == 0;
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(widthMm(), lengthMm(), angleRad());
+        }
+
+        @Override
+        public String toString() {
+            return "Effect[widthMm=" + widthMm() + ", lengthMm=" + lengthMm() + ", angleRad=" + angleRad() + "]";
+        }
     }
 }

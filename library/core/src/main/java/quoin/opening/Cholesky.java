@@ -76,17 +76,19 @@ final class Cholesky {
 
     /** How much is left, at worst, of the diagonal element of one of the first unknowns once those before it are eliminated. */
     double leastPivot(int unknowns) {
-        double least = 1;
+        double[] pivots = new double[unknowns];
+        double most = 0;
         for (int i = 0; i < unknowns; i++) {
             int ri = row(i);
-            double pivot = 1 / lower[ri + i];
-            double diagonal = pivot;
+            double inverse = lower[ri + i];
+            double eliminated = 0;
             for (int k = 0; k < i; k++) {
-                diagonal += lower[ri + k] * lower[ri + k] / lower[row(k) + k];
+                eliminated += lower[ri + k] * lower[ri + k] * pivots[k];
             }
-            least = Math.min(least, pivot / diagonal);
+            pivots[i] = 1 / inverse;
+            most = Math.max(most, eliminated * inverse);
         }
-        return least;
+        return 1 / (1 + most);
     }
 
     /** The square root of the determinant; 0 where the matrix is not definite. */
@@ -98,11 +100,24 @@ final class Cholesky {
         return 1 / Math.sqrt(inverse);
     }
 
-    /** Replaces a right-hand side by the solution for the lower factor and the root of D: squares of it add up to bᵀA⁻¹b. */
-    void halfInPlace(double[] b, int at) {
-        forward(b, at);
+    /**
+     * Replaces each of some right-hand sides, one after the other, by the solution for the lower factor and the root of D:
+     * their products with each other are then those of bᵀA⁻¹b.
+     */
+    void halveInPlace(double[] b) {
+        double[] root = new double[n];
         for (int i = 0; i < n; i++) {
-            b[at + i] *= Math.sqrt(lower[row(i) + i]);
+            root[i] = Math.sqrt(lower[row(i) + i]);
+        }
+        for (int at = 0; at < b.length; at += n) {
+            if (n == Five.SIZE) {
+                Five.half(lower, root, b, at);
+                continue;
+            }
+            forward(b, at);
+            for (int i = 0; i < n; i++) {
+                b[at + i] *= root[i];
+            }
         }
     }
 
@@ -141,12 +156,15 @@ final class Cholesky {
         }
     }
 
-    /** The inverse of the matrix. */
-    double[][] inverse() {
-        double[][] result = new double[n][n];
+    /** The inverse of the matrix, row by row. */
+    double[] inverse() {
+        if (n == Five.SIZE) {
+            return Five.inverse(lower);
+        }
+        double[] result = new double[n * n];
         for (int j = 0; j < n; j++) {
-            result[j][j] = 1;
-            solveInPlace(result[j], 0);
+            result[j * n + j] = 1;
+            solveInPlace(result, j * n);
         }
         return result;
     }

@@ -15,6 +15,7 @@ public enum Corner {
     FOOT_LEFT;
 
     private final String text = name().toLowerCase(Locale.ROOT).replace('_', '-');
+    private final String diagonal = "diagonal@".concat(text);
 
     /** {@return the corner as documents write it} */
     public String text() {
@@ -24,6 +25,11 @@ public enum Corner {
     /** {@return the corner at the other end of the diagonal} */
     public Corner opposite() {
         return next().next();
+    }
+
+    /** The diagonal that starts here, as documents write it. */
+    String diagonal() {
+        return diagonal;
     }
 
     /** The corner after this one, in order round the opening. */

@@ -9,47 +9,89 @@ final class Five {
 
     private Five() {}
 
-    /** Adds weight times row times row to the rows of the lower triangle. */
-    static void addSquare(double[] a, double[] rows, int at, double weight) {
-        double r0 = rows[at];
-        double r1 = rows[at + 1];
-        double r2 = rows[at + 2];
-        double r3 = rows[at + 3];
-        double r4 = rows[at + 4];
-        double w = weight * r0;
-        a[0] += w * r0;
-        w = weight * r1;
-        a[1] += w * r0;
-        a[2] += w * r1;
-        w = weight * r2;
-        a[3] += w * r0;
-        a[4] += w * r1;
-        a[5] += w * r2;
-        w = weight * r3;
-        a[6] += w * r0;
-        a[7] += w * r1;
-        a[8] += w * r2;
-        a[9] += w * r3;
-        w = weight * r4;
-        a[10] += w * r0;
-        a[11] += w * r1;
-        a[12] += w * r2;
-        a[13] += w * r3;
-        a[14] += w * r4;
+    /** Adds weight times row times row, row by row, to the rows of the lower triangle. */
+    static void addSquares(double[] a, double[] rows, double[] weight) {
+        double a0 = a[0];
+        double a1 = a[1];
+        double a2 = a[2];
+        double a3 = a[3];
+        double a4 = a[4];
+        double a5 = a[5];
+        double a6 = a[6];
+        double a7 = a[7];
+        double a8 = a[8];
+        double a9 = a[9];
+        double a10 = a[10];
+        double a11 = a[11];
+        double a12 = a[12];
+        double a13 = a[13];
+        double a14 = a[14];
+        for (int i = 0; i < weight.length; i++) {
+            int at = SIZE * i;
+            double r0 = rows[at];
+            double r1 = rows[at + 1];
+            double r2 = rows[at + 2];
+            double r3 = rows[at + 3];
+            double r4 = rows[at + 4];
+            double w0 = weight[i] * r0;
+            double w1 = weight[i] * r1;
+            double w2 = weight[i] * r2;
+            double w3 = weight[i] * r3;
+            double w4 = weight[i] * r4;
+            a0 += w0 * r0;
+            a1 += w1 * r0;
+            a2 += w1 * r1;
+            a3 += w2 * r0;
+            a4 += w2 * r1;
+            a5 += w2 * r2;
+            a6 += w3 * r0;
+            a7 += w3 * r1;
+            a8 += w3 * r2;
+            a9 += w3 * r3;
+            a10 += w4 * r0;
+            a11 += w4 * r1;
+            a12 += w4 * r2;
+            a13 += w4 * r3;
+            a14 += w4 * r4;
+        }
+        a[0] = a0;
+        a[1] = a1;
+        a[2] = a2;
+        a[3] = a3;
+        a[4] = a4;
+        a[5] = a5;
+        a[6] = a6;
+        a[7] = a7;
+        a[8] = a8;
+        a[9] = a9;
+        a[10] = a10;
+        a[11] = a11;
+        a[12] = a12;
+        a[13] = a13;
+        a[14] = a14;
     }
 
-    /** Adds a multiple of a row to a right-hand side. */
-    static void add(double[] b, double[] rows, int at, double times) {
-        b[0] += rows[at] * times;
-        b[1] += rows[at + 1] * times;
-        b[2] += rows[at + 2] * times;
-        b[3] += rows[at + 3] * times;
-        b[4] += rows[at + 4] * times;
-    }
-
-    /** The product of a row and a vector. */
-    static double product(double[] rows, int at, double[] b) {
-        return rows[at] * b[0] + rows[at + 1] * b[1] + rows[at + 2] * b[2] + rows[at + 3] * b[3] + rows[at + 4] * b[4];
+    /** Adds weight times number times row, row by row, to a right-hand side. */
+    static void addProducts(double[] b, double[] rows, double[] weight, double[] number) {
+        double b0 = b[0];
+        double b1 = b[1];
+        double b2 = b[2];
+        double b3 = b[3];
+        double b4 = b[4];
+        for (int i = 0; i < weight.length; i++) {
+            int at = SIZE * i;
+            double weighted = weight[i] * number[i];
+            b0 += rows[at] * weighted;
+            b1 += rows[at + 1] * weighted;
+            b2 += rows[at + 2] * weighted;
+            b3 += rows[at + 3] * weighted;
+            b4 += rows[at + 4] * weighted;
+        }
+        b[0] = b0;
+        b[1] = b1;
+        b[2] = b2;
+        b[3] = b3;
+        b[4] = b4;
     }
 
     /** L below the diagonal and 1 / D on it, in place of the lower triangle; whether every pivot is above 0. */
@@ -106,6 +148,20 @@ final class Five {
         return definite;
     }
 
+    /** Replaces a right-hand side by the solution for the lower factor and the root of D. */
+    static void half(double[] l, double[] root, double[] b, int at) {
+        double x0 = b[at];
+        double x1 = b[at + 1] - l[1] * x0;
+        double x2 = b[at + 2] - l[3] * x0 - l[4] * x1;
+        double x3 = b[at + 3] - l[6] * x0 - l[7] * x1 - l[8] * x2;
+        double x4 = b[at + 4] - l[10] * x0 - l[11] * x1 - l[12] * x2 - l[13] * x3;
+        b[at] = x0 * root[0];
+        b[at + 1] = x1 * root[1];
+        b[at + 2] = x2 * root[2];
+        b[at + 3] = x3 * root[3];
+        b[at + 4] = x4 * root[4];
+    }
+
     /** Replaces a right-hand side by the solution. */
     static void solve(double[] l, double[] b, int at) {
         double x0 = b[at];
@@ -123,5 +179,55 @@ final class Five {
         b[at + 2] = x2;
         b[at + 3] = x3;
         b[at + 4] = x4;
+    }
+
+    /** The product of two rows. */
+    static double product(double[] a, int i, double[] b, int j) {
+        return a[i] * b[j] + a[i + 1] * b[j + 1] + a[i + 2] * b[j + 2] + a[i + 3] * b[j + 3] + a[i + 4] * b[j + 4];
+    }
+
+    /** The inverse of the matrix, row by row: that of L, and then its square with 1 / D between. */
+    static double[] inverse(double[] l) {
+        double m10 = -l[1];
+        double m20 = -l[3] - l[4] * m10;
+        double m21 = -l[4];
+        double m30 = -l[6] - l[7] * m10 - l[8] * m20;
+        double m31 = -l[7] - l[8] * m21;
+        double m32 = -l[8];
+        double m40 = -l[10] - l[11] * m10 - l[12] * m20 - l[13] * m30;
+        double m41 = -l[11] - l[12] * m21 - l[13] * m31;
+        double m42 = -l[12] - l[13] * m32;
+        double m43 = -l[13];
+        double d1 = l[2];
+        double d2 = l[5];
+        double d3 = l[9];
+        double d4 = l[14];
+        double n40 = m40 * d4;
+        double n41 = m41 * d4;
+        double n42 = m42 * d4;
+        double n43 = m43 * d4;
+        double n30 = m30 * d3;
+        double n31 = m31 * d3;
+        double n32 = m32 * d3;
+        double n20 = m20 * d2;
+        double n21 = m21 * d2;
+        double n10 = m10 * d1;
+        double q00 = l[0] + m10 * n10 + m20 * n20 + m30 * n30 + m40 * n40;
+        double q10 = n10 + m21 * n20 + m31 * n30 + m41 * n40;
+        double q11 = d1 + m21 * n21 + m31 * n31 + m41 * n41;
+        double q20 = n20 + m32 * n30 + m42 * n40;
+        double q21 = n21 + m32 * n31 + m42 * n41;
+        double q22 = d2 + m32 * n32 + m42 * n42;
+        double q30 = n30 + m43 * n40;
+        double q31 = n31 + m43 * n41;
+        double q32 = n32 + m43 * n42;
+        double q33 = d3 + m43 * n43;
+        return new double[] {
+            q00, q10, q20, q30, n40,
+            q10, q11, q21, q31, n41,
+            q20, q21, q22, q32, n42,
+            q30, q31, q32, q33, n43,
+            n40, n41, n42, n43, d4
+        };
     }
 }

@@ -61,9 +61,7 @@ final class LeastSquares {
         for (int k = unknowns; k < width; k++) {
             triangle[Cholesky.row(k) + k] = 1;
         }
-        for (int i = 0; i < n; i++) {
-            addSquare(triangle, rows, i * width, width, weight[i]);
-        }
+        addSquares(triangle, rows, width, weight);
         normal = new Cholesky(triangle, width, 0);
         return normal.isDefinite();
     }
@@ -79,19 +77,36 @@ final class LeastSquares {
         return wide;
     }
 
-    /** Adds weight times row times row to the rows of a lower triangle. */
-    static void addSquare(double[] triangle, double[] rows, int at, int width, double weight) {
+    /** Adds weight times row times row, row by row, to the rows of a lower triangle. */
+    static void addSquares(double[] triangle, double[] rows, int width, double[] weight) {
         if (width == Five.SIZE) {
-            Five.addSquare(triangle, rows, at, weight);
+            Five.addSquares(triangle, rows, weight);
             return;
         }
-        for (int k = 0; k < width; k++) {
-            double a = weight * rows[at + k];
-            if (a != 0) {
-                int into = Cholesky.row(k);
-                for (int l = 0; l <= k; l++) {
-                    triangle[into + l] += a * rows[at + l];
+        for (int i = 0; i < weight.length; i++) {
+            int at = i * width;
+            for (int k = 0; k < width; k++) {
+                double a = weight[i] * rows[at + k];
+                if (a != 0) {
+                    int into = Cholesky.row(k);
+                    for (int l = 0; l <= k; l++) {
+                        triangle[into + l] += a * rows[at + l];
+                    }
                 }
+            }
+        }
+    }
+
+    /** Adds weight times number times row, row by row, to a right-hand side. */
+    private void addProducts(double[] b, double[] number) {
+        if (width == Five.SIZE) {
+            Five.addProducts(b, rows, weight, number);
+            return;
+        }
+        for (int i = 0; i < n; i++) {
+            double weighted = weight[i] * number[i];
+            for (int k = 0; k < width; k++) {
+                b[k] += rows[i * width + k] * weighted;
             }
         }
     }
@@ -104,16 +119,7 @@ final class LeastSquares {
      */
     double[] step(double[] rest, double[] at) {
         double[] b = new double[width];
-        for (int i = 0; i < n; i++) {
-            double weighted = weight[i] * rest[i];
-            if (width == Five.SIZE) {
-                Five.add(b, rows, i * width, weighted);
-                continue;
-            }
-            for (int k = 0; k < width; k++) {
-                b[k] += rows[i * width + k] * weighted;
-            }
-        }
+        addProducts(b, rest);
         int first = unknowns - priors.length;
         for (int k = 0; k < priors.length; k++) {
             b[first + k] -= priors[k] * at[first + k];
@@ -130,10 +136,7 @@ final class LeastSquares {
         double most = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < n; i++) {
-            double square = 0;
-            for (int k = 0; k < unknowns; k++) {
-                square += rows[i * width + k] * rows[i * width + k];
-            }
+            double square = width == unknowns ? product(rows, i, rows, i) : square(i);
             if (square > 0) {
                 most = Math.max(most, weight[i] * square);
                 least = Math.min(least, weight[i] * square);
@@ -144,6 +147,14 @@ final class LeastSquares {
             least = Math.min(least, prior);
         }
         return normal.leastPivot(unknowns) * least / most;
+    }
+
+    private double square(int i) {
+        double square = 0;
+        for (int k = 0; k < unknowns; k++) {
+            square += rows[i * width + k] * rows[i * width + k];
+        }
+        return square;
     }
 
     /** How the unknowns follow each observation, then each prior: one row for each. */
@@ -172,18 +183,19 @@ final class LeastSquares {
         return b;
     }
 
-    /** The inverse of the normal matrix: the covariance of the unknowns, then of the shared errors. */
-    double[][] inverse() {
+    /** The inverse of the normal matrix, row by row: the covariance of the unknowns, then of the shared errors. */
+    double[] inverse() {
         return normal.inverse();
+    }
+
+    /** How many unknowns and shared errors there are. */
+    int width() {
+        return width;
     }
 
     /** What is left of an observation after that step. */
     double left(int i, double[] rest, double[] step) {
-        double left = rest[i];
-        for (int k = 0; k < width; k++) {
-            left -= rows[i * width + k] * step[k];
-        }
-        return left;
+        return rest[i] - product(rows, i, step, 0);
     }
 
     double weight(int i) {
@@ -209,7 +221,7 @@ final class LeastSquares {
         double[] checks = new double[n];
         double[] halves = halves();
         for (int i = 0; i < n; i++) {
-            checks[i] = weight[i] - weight[i] * Tests.product(halves, i, i, width) * weight[i];
+            checks[i] = weight[i] - weight[i] * product(halves, i, halves, i) * weight[i];
         }
         return checks;
     }
@@ -217,9 +229,23 @@ final class LeastSquares {
     /** Rows whose products with each other are those of BM⁻¹Bᵀ, one after the other. */
     double[] halves() {
         double[] halves = Arrays.copyOf(rows, n * width);
-        for (int i = 0; i < n; i++) {
-            normal.halfInPlace(halves, i * width);
-        }
+        normal.halveInPlace(halves);
         return halves;
+    }
+
+    /** The product of two of some rows. */
+    double product(double[] a, int i, double[] b, int j) {
+        return product(width, a, i, b, j);
+    }
+
+    static double product(int width, double[] a, int i, double[] b, int j) {
+        if (width == Five.SIZE) {
+            return Five.product(a, i * width, b, j * width);
+        }
+        double sum = 0;
+        for (int k = 0; k < width; k++) {
+            sum += a[i * width + k] * b[j * width + k];
+        }
+        return sum;
     }
 }

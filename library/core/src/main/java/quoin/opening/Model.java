@@ -51,6 +51,15 @@ final class Model {
         return new Model(points);
     }
 
+    /** Whether a place is a distance, which may be longer than its side. */
+    static boolean isAtDistance(Span span) {
+        return span instanceof Span.Check
+                || (span instanceof Span.Across across
+                        && !Double.isNaN(across.at().mm()))
+                || (span instanceof Span.Cross cross && !Double.isNaN(cross.at().mm()))
+                || (span instanceof Span.Bow bow && !Double.isNaN(bow.at().mm()));
+    }
+
     static List<TouchedPoint> touchedBy(Span span) {
         if (span instanceof Span.Across across) {
             return List.of(
@@ -235,11 +244,8 @@ final class Model {
     }
 
     private static void add(double[] weights, int at, Corner corner, double weight) {
-        switch (corner) {
-            case HEAD_LEFT -> {}
-            case HEAD_RIGHT -> weights[at] += weight;
-            case FOOT_RIGHT -> weights[at + 1] += weight;
-            case FOOT_LEFT -> weights[at + 2] += weight;
+        if (corner != Corner.HEAD_LEFT) {
+            weights[at + (corner == Corner.HEAD_RIGHT ? 0 : corner == Corner.FOOT_RIGHT ? 1 : 2)] += weight;
         }
     }
 
@@ -286,13 +292,22 @@ final class Model {
         }
     }
 
-    /** The sine of the angle inside a corner. */
-    static double sine(Corner corner, double[] unknown) {
-        double px = x(corner.next(), unknown) - x(corner, unknown);
-        double py = y(corner.next(), unknown) - y(corner, unknown);
-        double qx = x(corner.previous(), unknown) - x(corner, unknown);
-        double qy = y(corner.previous(), unknown) - y(corner, unknown);
-        return (px * qy - py * qx) / Math.sqrt((px * px + py * py) * (qx * qx + qy * qy));
+    /** The least sine of an angle inside a corner. */
+    static double leastSine(double[] x) {
+        double head = x[0];
+        double rightX = x[1] - x[0];
+        double rightY = x[2];
+        double footX = x[3] - x[1];
+        double footY = x[4] - x[2];
+        double leftX = -x[3];
+        double leftY = -x[4];
+        double right = Math.sqrt(rightX * rightX + rightY * rightY);
+        double foot = Math.sqrt(footX * footX + footY * footY);
+        double left = Math.sqrt(leftX * leftX + leftY * leftY);
+        double atHead = Math.min(-head * leftY / left, head * rightY / right) / Math.abs(head);
+        double atFootRight = (rightX * footY - rightY * footX) / (right * foot);
+        double atFootLeft = (footX * leftY - footY * leftX) / (foot * left);
+        return Math.min(atHead, Math.min(atFootRight, atFootLeft));
     }
 
     private double bow(TouchedPoint point, double[] unknown, double[] row) {

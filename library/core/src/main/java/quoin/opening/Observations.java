@@ -165,8 +165,8 @@ final class Observations {
      * reading teaches the scale it was read on.
      */
     LeastSquares estimate() {
-        double[] alone = Parted.variance(fresh, common);
-        double[] all = Parted.variance(alone, roundings);
+        double[] alone = common.length == 0 ? fresh : Parted.variance(fresh, common);
+        double[] all = roundings.length == 0 ? alone : Parted.variance(alone, roundings);
         return new LeastSquares(Parted.withRidge(alone, all), roundings, priors);
     }
 
@@ -204,10 +204,11 @@ final class Observations {
 
     /** The covariance of the first unknowns: what is shared counts with its true sensitivity, not as if it were fresh. */
     double[][] covariance(LeastSquares estimate, int unknowns) {
-        double[][] inverse = estimate.inverse();
+        double[] inverse = estimate.inverse();
         double[][] covariance = new double[unknowns][];
         for (int k = 0; k < unknowns; k++) {
-            covariance[k] = Arrays.copyOf(inverse[k], unknowns);
+            int from = k * estimate.width();
+            covariance[k] = Arrays.copyOfRange(inverse, from, from + unknowns);
         }
         if (common.length > 0) {
             double[][] together = new double[common.length][unknowns];

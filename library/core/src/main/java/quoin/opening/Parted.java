@@ -1,7 +1,6 @@
 package quoin.opening;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import quoin.measure.Influences;
 import quoin.measure.Uncertain;
@@ -79,7 +78,9 @@ final class Parted {
     /** Two readings by an instrument that states no doubt of its own agree to a millionth at best. */
     static double[] withRidge(double[] own, double[] all) {
         double[] sum = new double[own.length];
-        Arrays.setAll(sum, i -> own[i] + 1e-8 * Math.max(all[i], 1e-4));
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] = own[i] + 1e-8 * Math.max(all[i], 1e-4);
+        }
         return sum;
     }
 }

@@ -15,17 +15,24 @@ public enum Side {
     LEFT(Corner.HEAD_LEFT, Corner.FOOT_LEFT);
 
     private final String text = name().toLowerCase(Locale.ROOT);
+    private final String edge;
     private final Corner from;
     private final Corner to;
 
     Side(Corner from, Corner to) {
         this.from = from;
         this.to = to;
+        this.edge = (from.isLeft() == to.isLeft() ? "length@" : "width@").concat(text);
     }
 
     /** {@return the side as documents write it} */
     public String text() {
         return text;
+    }
+
+    /** Its whole length, as documents write it. */
+    String edge() {
+        return edge;
     }
 
     /** {@return the corner that distances along it start from} */

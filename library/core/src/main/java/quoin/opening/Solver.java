@@ -61,16 +61,39 @@ final class Solver {
 
     /** The rectangle of means. */
     double[] rectangleOfMeans() {
-        double width = mean(Side.HEAD, Side.FOOT, Side.LEFT);
-        double length = mean(Side.LEFT, Side.RIGHT, Side.HEAD);
-        double other = diagonal();
-        if (Double.isNaN(width)) {
-            width = Double.isNaN(length) ? other / Math.sqrt(2) : leg(other, length);
+        double widths = 0;
+        double lengths = 0;
+        int ofWidth = 0;
+        int ofLength = 0;
+        double other = Double.NaN;
+        for (int i = 0; i < observations.size(); i++) {
+            Span span = observations.span(i);
+            double read = observations.read(i);
+            if (span instanceof Span.Diagonal) {
+                other = Double.isNaN(other) ? read : other;
+            } else if (isWidth(span)) {
+                widths += read;
+                ofWidth++;
+            } else if (span instanceof Span.Edge || span instanceof Span.Across) {
+                lengths += read;
+                ofLength++;
+            }
         }
-        if (Double.isNaN(length)) {
+        double width = widths / ofWidth;
+        double length = lengths / ofLength;
+        if (ofWidth == 0) {
+            width = ofLength == 0 ? other / Math.sqrt(2) : leg(other, length);
+        }
+        if (ofLength == 0) {
             length = leg(other, width);
         }
         return model.rectangle(orElse(width), orElse(length));
+    }
+
+    private static boolean isWidth(Span span) {
+        return span instanceof Span.Edge e
+                ? e.side() == Side.HEAD || e.side() == Side.FOOT
+                : span instanceof Span.Across a && a.across() == Side.LEFT;
     }
 
     private static double leg(double diagonal, double side) {
@@ -80,31 +103,6 @@ final class Solver {
 
     private static double orElse(double length) {
         return length > 0 ? length : 1000;
-    }
-
-    private double mean(Side first, Side second, Side across) {
-        double sum = 0;
-        int count = 0;
-        for (int i = 0; i < observations.size(); i++) {
-            Span span = observations.span(i);
-            boolean counts = span instanceof Span.Edge e
-                    ? e.side() == first || e.side() == second
-                    : span instanceof Span.Across a && a.across() == across;
-            if (counts) {
-                sum += observations.read(i);
-                count++;
-            }
-        }
-        return count == 0 ? Double.NaN : sum / count;
-    }
-
-    private double diagonal() {
-        for (int i = 0; i < observations.size(); i++) {
-            if (observations.span(i) instanceof Span.Diagonal) {
-                return observations.read(i);
-            }
-        }
-        return Double.NaN;
     }
 
     /** Whether the readings leave no way to move the outline, however good or poor each of them is. */
@@ -118,15 +116,12 @@ final class Solver {
             alike[Cholesky.row(k) + k] = 1;
         }
         double[] rows = design.rows();
-        for (int i = 0; i < observations.size(); i++) {
-            double square = 0;
-            for (int k = 0; k < m; k++) {
-                square += rows[i * m + k] * rows[i * m + k];
-            }
-            if (square > 0) {
-                LeastSquares.addSquare(alike, rows, i * m, m, 1 / square);
-            }
+        double[] weight = new double[observations.size()];
+        for (int i = 0; i < weight.length; i++) {
+            double square = LeastSquares.product(m, rows, i, rows, i);
+            weight[i] = square > 0 ? 1 / square : 0;
         }
+        LeastSquares.addSquares(alike, rows, m, weight);
         return new Cholesky(alike, m, SEEN).isDefinite();
     }
 
@@ -137,7 +132,7 @@ final class Solver {
     boolean isOutline() {
         for (int i = 0; i < observations.size(); i++) {
             Span span = observations.span(i);
-            if (span instanceof Span.Edge || span instanceof Span.Diagonal) {
+            if (!Model.isAtDistance(span)) {
                 continue;
             }
             for (TouchedPoint point : Model.touchedBy(span)) {
@@ -147,12 +142,7 @@ final class Solver {
                 }
             }
         }
-        for (Corner corner : Corner.values()) {
-            if (!(Model.sine(corner, x) > LEAST_SINE)) {
-                return false;
-            }
-        }
-        return true;
+        return Model.leastSine(x) > LEAST_SINE;
     }
 
     private double sideLength(Side side) {

@@ -25,7 +25,7 @@ public sealed interface Span {
     record Edge(Side side) implements Span {
         @Override
         public String text() {
-            return (side == Side.HEAD || side == Side.FOOT ? "width@" : "length@") + side.text();
+            return side.edge();
         }
     }
 
@@ -48,7 +48,7 @@ public sealed interface Span {
 
         @Override
         public String text() {
-            return (across == Side.LEFT ? "width@" : "length@") + at.text();
+            return (across == Side.LEFT ? "width@" : "length@").concat(at.text());
         }
     }
 
@@ -60,7 +60,7 @@ public sealed interface Span {
     record Diagonal(Corner from) implements Span {
         @Override
         public String text() {
-            return "diagonal@" + from.text();
+            return from.diagonal();
         }
     }
 

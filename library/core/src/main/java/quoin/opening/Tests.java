@@ -4,19 +4,30 @@ import org.jspecify.annotations.Nullable;
 
 /** What the readings say against each other, at the outline that fits them best. Immutable and safe for use by many threads. */
 final class Tests {
-    static final Tests NONE = new Tests(new double[0], new double[0], new double[0], new double[0], Double.NaN);
+    private static final double[] NOTHING = {};
+    static final Tests NONE = new Tests(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, Double.NaN);
     static final double LEAST_CHECK = 1e-6;
 
     private final double[] weighted;
-    private final double[] weight;
+
+    /** Rows whose products with each other, times a number for each of the two, are minus the correlations. */
     private final double[] halves;
+
+    /** That number; 0 where nothing checks a reading. */
+    private final double[] scales;
+
+    /** The roots of the diagonal of PQᵥᵥP; 0 where nothing checks a reading. */
+    private final double[] roots;
+
     private final double[] checks;
     private final double statistic;
 
-    private Tests(double[] weighted, double[] weight, double[] halves, double[] checks, double statistic) {
+    private Tests(
+            double[] weighted, double[] halves, double[] scales, double[] roots, double[] checks, double statistic) {
         this.weighted = weighted;
-        this.weight = weight;
         this.halves = halves;
+        this.scales = scales;
+        this.roots = roots;
         this.checks = checks;
         this.statistic = statistic;
     }
@@ -27,27 +38,21 @@ final class Tests {
         double[] step = test.step(rest, at);
         double[] halves = test.halves();
         double[] weighted = new double[n];
-        double[] weight = new double[n];
+        double[] scales = new double[n];
+        double[] roots = new double[n];
         double[] checks = new double[n];
         double sum = 0;
         for (int i = 0; i < n; i++) {
             double w = test.weight(i);
             double left = test.left(i, rest, step);
-            weight[i] = w;
             weighted[i] = w * left;
             sum += w * left * left;
-            checks[i] = w - w * product(halves, i, i, step.length) * w;
+            double check = w - w * test.product(halves, i, halves, i) * w;
+            checks[i] = check;
+            roots[i] = check > 0 ? Math.sqrt(check) : 0;
+            scales[i] = check > 0 ? w / roots[i] : 0;
         }
-        return new Tests(weighted, weight, halves, checks, sum + test.priorSquares(at, step));
-    }
-
-    /** The product of two rows of an array. */
-    static double product(double[] halves, int i, int j, int width) {
-        double sum = 0;
-        for (int k = 0; k < width; k++) {
-            sum += halves[i * width + k] * halves[j * width + k];
-        }
-        return sum;
+        return new Tests(weighted, halves, scales, roots, checks, sum + test.priorSquares(at, step));
     }
 
     /** Whether there is anything to say: the observations determine the unknowns. */
@@ -62,11 +67,7 @@ final class Tests {
 
     /** An element of PQᵥᵥP. */
     double between(int i, int j) {
-        int one = Math.max(i, j);
-        int other = Math.min(i, j);
-        return one == other
-                ? checks[one]
-                : -weight[one] * product(halves, one, other, halves.length / weight.length) * weight[other];
+        return i == j ? checks[i] : correlation(i, j) * roots[i] * roots[j];
     }
 
     /** The least sum of squares, priors included. */
@@ -76,8 +77,10 @@ final class Tests {
 
     /** The correlation of the tests of two readings; 0 where nothing checks one of them. */
     double correlation(int i, int j) {
-        double both = Math.sqrt(checks[i] * checks[j]);
-        return both > 0 ? between(i, j) / both : 0;
+        if (i == j) {
+            return roots[i] > 0 ? 1 : 0;
+        }
+        return 0 - LeastSquares.product(halves.length / roots.length, halves, i, halves, j) * scales[i] * scales[j];
     }
 
     /** Whether anything checks a reading of that variance. */
@@ -111,7 +114,7 @@ final class Tests {
             double residual,
             @Nullable Reach reach) {
         boolean checked = isChecked(i, variance);
-        double root = Math.sqrt(checks[i]);
+        double root = roots[i];
         double detectable = checked ? GlobalTest.DELTA / root : Double.POSITIVE_INFINITY;
         return new AdjustedReading(
                 of,
@@ -123,6 +126,6 @@ final class Tests {
                 checked ? weighted[i] / checks[i] : Double.NaN,
                 checked ? 1 / root : Double.POSITIVE_INFINITY,
                 detectable,
-                reach == null ? AdjustedReading.Effect.NONE : reach.of(i, detectable));
+                reach == null ? AdjustedReading.Effect.NONE : new AdjustedReading.Effect(reach, i, detectable));
     }
 }

@@ -21,6 +21,8 @@ final class Candidates {
             new Line("derivatives by numbers", Double.NaN, Double.NaN),
             new Line("adjust 6", 1.5, Double.NaN),
             new Line("adjust 12", 1.5, Double.NaN),
+            new Line("adjust 6, rho", Double.NaN, Double.NaN),
+            new Line("adjust 12, rho", Double.NaN, Double.NaN),
             new Line("adjust 6, tape", Double.NaN, Double.NaN),
             new Line("adjust 12, tape", Double.NaN, Double.NaN),
             new Line("adjust 6, bows", Double.NaN, Double.NaN),
@@ -40,6 +42,8 @@ final class Candidates {
             case "derivatives by numbers" -> new Pair(new ByNumbers(), new ByDerivatives());
             case "adjust 6" -> adjusted(Net.SIX, Net.straight(Net.SIX));
             case "adjust 12" -> adjusted(Net.TWELVE, Net.straight(Net.TWELVE));
+            case "adjust 6, rho" -> correlated(Net.SIX);
+            case "adjust 12, rho" -> correlated(Net.TWELVE);
             case "adjust 6, tape" -> adjusted(Net.SIX, Net.usual(Net.SIX, 0));
             case "adjust 12, tape" -> adjusted(Net.TWELVE, Net.usual(Net.TWELVE, 0));
             case "adjust 6, bows" -> adjusted(Net.SIX, Net.usual(Net.SIX, Net.BOW));
@@ -52,10 +56,14 @@ final class Candidates {
     }
 
     private static Pair adjusted(int count, List<Survey> surveys) {
-        return new Pair(new AdjustByHand(count), new AdjustByLibrary(surveys));
+        return new Pair(new AdjustByHand(count), new AdjustByLibrary(surveys, false));
+    }
+
+    private static Pair correlated(int count) {
+        return new Pair(new AdjustByHand(count), new AdjustByLibrary(Net.straight(count), true));
     }
 
     private static Pair turned(List<Survey> surveys) {
-        return new Pair(new AdjustByLibrary(surveys), new Turned(surveys));
+        return new Pair(new AdjustByLibrary(surveys, false), new Turned(surveys));
     }
 }

@@ -69,7 +69,7 @@ class AgreementTest {
     @ValueSource(ints = {Net.SIX, Net.TWELVE})
     void bothAdjustmentsAgree(int count) {
         AdjustByHand hand = new AdjustByHand(count);
-        AdjustByLibrary library = new AdjustByLibrary(Net.straight(count));
+        AdjustByLibrary library = new AdjustByLibrary(Net.straight(count), true);
         for (int time : new int[] {0, 1, 63}) {
             hand.once(time);
             Opening opening = Opening.of(Net.straight(count).get(time));
@@ -87,6 +87,10 @@ class AgreementTest {
                 }
             }
             Adjustment adjustment = library.adjust(time);
+            double[][] covariance = adjustment.covariance();
+            for (int k = 0; k < AdjustByHand.UNKNOWNS; k++) {
+                assertThat(covariance[k]).containsExactly(hand.covariance[k], within(1e-7));
+            }
             double redundancy = 0;
             for (AdjustedReading reading : adjustment.readings()) {
                 redundancy += Net.U * Net.U / (reading.slipU() * reading.slipU());
