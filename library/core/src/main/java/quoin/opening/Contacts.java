@@ -215,6 +215,21 @@ final class Contacts {
                 : sign[i] * (x + steep * (z[at.along] - x) + m * y);
     }
 
+    /** Whether a gap is to a line; else it is to a point. */
+    boolean isLine(int i) {
+        return contacts[i].line;
+    }
+
+    /** How far the line of a gap leans from the frame, in rad, either way; 0 for a point. */
+    double tilt(int i) {
+        return Math.abs(StrictMath.atan(lean[i]));
+    }
+
+    /** How far the point of a gap is from a place in the frame's axes. */
+    double far(int i, double x, double y) {
+        return StrictMath.hypot(turnedX[i] - x, turnedY[i] - y);
+    }
+
     /** The angles within a range at which the frame is parallel to a side, in order. */
     double[] parallels(double within) {
         TreeSet<Double> angles = new TreeSet<>();

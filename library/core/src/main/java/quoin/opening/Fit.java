@@ -9,9 +9,6 @@ public final class Fit {
     /** In mm: how much better the true best angle may be. */
     private static final double CLOSE = 1e-9;
 
-    /** The slope of what can be had changes by less than this times the size of the opening, per rad. */
-    static final double BEND = 8;
-
     private static final int MOST_ROUNDS = 50;
 
     private Fit() {}
@@ -89,7 +86,7 @@ public final class Fit {
             return squeeze.at(angle(opening.front(), held.side()).value());
         }
         double within = held.withinRad();
-        return AngleSearch.best(within, contacts.parallels(within), BEND * contacts.reach(), CLOSE, squeeze::at);
+        return AngleSearch.best(within, contacts.parallels(within), CLOSE, squeeze::at);
     }
 
     /** How far a frame that is parallel to a side is turned from the head. */

@@ -1,6 +1,5 @@
 package quoin.opening;
 
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -32,13 +31,18 @@ final class LargestAtAngle {
      * @param angle the angle in rad
      * @param value the side of a square of the largest area in mm
      * @param slope the change of the value for a turn, per rad
-     * @param of the gaps that hold the rectangle
+     * @param curve what bounds its second derivative
      */
-    @SuppressWarnings("ArrayRecordComponent") // never handed out
-    record Area(double angle, double value, double slope, int[] of) implements AngleSearch.Peak {
+    record Area(double angle, double value, double slope, AreaCurve curve) implements AngleSearch.Peak {
+        /** Two limits may hold it in turn; that the curve of both turns only once is not proved. */
         @Override
         public boolean isHeldAs(AngleSearch.Peak other) {
-            return other instanceof Area area && Arrays.equals(of, area.of);
+            return false;
+        }
+
+        @Override
+        public double bend(double within) {
+            return curve.bend(within);
         }
     }
 
@@ -64,12 +68,29 @@ final class LargestAtAngle {
         double[] z = {place.x() - best.w / 2, place.x() + best.w / 2, place.y() - best.l / 2, place.y() + best.l / 2};
         double value = Math.sqrt(best.w * best.l);
         double slope = best.worthI * turn(best.i, z) + (best.j < 0 ? 0 : best.worthJ * turn(best.j, z));
-        int[] first = sets.get(best.i).of();
-        int[] second = best.j < 0 ? new int[0] : sets.get(best.j).of();
-        int[] of = Arrays.copyOf(first, first.length + second.length);
-        System.arraycopy(second, 0, of, first.length, second.length);
-        Arrays.sort(of);
-        return new Area(angle, value, slope * value / 2, of);
+        return new Area(angle, value, slope * value / 2, curve(best, place));
+    }
+
+    private AreaCurve curve(Corner at, Squeeze.Tight place) {
+        double far = StrictMath.hypot(at.w, at.l) / 2;
+        double weights = 0;
+        double turning = 0;
+        for (int set : new int[] {at.i, at.j}) {
+            double worth = set == at.i ? at.worthI : at.worthJ;
+            if (set >= 0 && worth > 0) {
+                Cancelling.Set of = sets.get(set);
+                double sum = 0;
+                for (int k = 0; k < of.of().length; k++) {
+                    int i = of.of()[k];
+                    sum += of.weight()[k] / StrictMath.cos(contacts.tilt(i));
+                    far = contacts.isLine(i) ? far : Math.max(far, contacts.far(i, place.x(), place.y()));
+                }
+                Normals normals = Normals.of(contacts, of.of());
+                weights += worth * sum;
+                turning += worth * sum * normals.turning() / normals.sines();
+            }
+        }
+        return new AreaCurve(at.w, at.l, far, weights, turning);
     }
 
     private double turn(int set, double[] z) {

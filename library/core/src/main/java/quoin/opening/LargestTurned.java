@@ -55,7 +55,7 @@ final class LargestTurned {
         double within = held.withinRad();
         LargestAtAngle aim = new LargestAtAngle(contacts);
         LargestAtAngle.@Nullable Area best =
-                AngleSearch.best(within, contacts.parallels(within), Fit.BEND * contacts.reach(), CLOSE, aim::at);
+                AngleSearch.best(within, contacts.parallels(within), CLOSE, aim::at);
         return best == null ? 0 : best.angle();
     }
 

@@ -67,13 +67,20 @@ final class Squeeze {
      * @param weight their weights
      * @param x where the middle of the frame is, in its own axes from the middle of the opening
      * @param y the same, towards its foot
+     * @param curve what bounds its second derivative
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
-    record Tight(double angle, double value, double slope, int[] of, double[] weight, double x, double y)
+    record Tight(double angle, double value, double slope, int[] of, double[] weight, double x, double y, Curve curve)
             implements AngleSearch.Peak {
+        /** Of lines alone, or of two points alone, the curve turns once in a piece: see {@link Curve}. */
         @Override
         public boolean isHeldAs(AngleSearch.Peak other) {
-            return other instanceof Tight tight && java.util.Arrays.equals(of, tight.of);
+            return curve.normals().turning() == 0 && other instanceof Tight tight && java.util.Arrays.equals(of, tight.of);
+        }
+
+        @Override
+        public double bend(double within) {
+            return curve.bend(value, within);
         }
     }
 
@@ -184,7 +191,18 @@ final class Squeeze {
         slope += hold.k < 0 ? 0 : hold.wk * contacts.turn(hold.k, z);
         int[] of = hold.k < 0 ? new int[] {hold.i, hold.j} : new int[] {hold.i, hold.j, hold.k};
         double[] weight = hold.k < 0 ? new double[] {hold.wi, hold.wj} : new double[] {hold.wi, hold.wj, hold.wk};
-        return new Tight(contacts.angle(), least, slope, of, weight, place[0], place[1]);
+        Curve curve = curve(of, place[0], place[1]);
+        return new Tight(contacts.angle(), least, slope, of, weight, place[0], place[1], curve);
+    }
+
+    private Curve curve(int[] of, double x, double y) {
+        double far = StrictMath.hypot(start[1], start[3]);
+        double tilt = 0;
+        for (int i : of) {
+            tilt = Math.max(tilt, contacts.tilt(i));
+            far = contacts.isLine(i) ? far : Math.max(far, contacts.far(i, x, y));
+        }
+        return new Curve(far, tilt, Normals.of(contacts, of));
     }
 
     private double rest(int i, double value) {
