@@ -54,8 +54,7 @@ final class LargestTurned {
         }
         double within = held.withinRad();
         LargestAtAngle aim = new LargestAtAngle(contacts);
-        LargestAtAngle.@Nullable Area best =
-                AngleSearch.best(within, contacts.parallels(within), CLOSE, aim::at);
+        LargestAtAngle.@Nullable Area best = AngleSearch.best(within, contacts.parallels(within), CLOSE, aim::at);
         return best == null ? 0 : best.angle();
     }
 

@@ -75,7 +75,9 @@ final class Squeeze {
         /** Of lines alone, or of two points alone, the curve turns once in a piece: see {@link Curve}. */
         @Override
         public boolean isHeldAs(AngleSearch.Peak other) {
-            return curve.normals().turning() == 0 && other instanceof Tight tight && java.util.Arrays.equals(of, tight.of);
+            return curve.normals().turning() == 0
+                    && other instanceof Tight tight
+                    && java.util.Arrays.equals(of, tight.of);
         }
 
         @Override

@@ -95,7 +95,9 @@ class AngleSearchTest {
                     double t = b - a;
                     double bend = peak.bend(Math.abs(t));
                     double highest = peak.value() + peak.slope() * t + bend * t * t / 2;
-                    assertThat(there).as("opening " + i + " at " + a + " and " + b).isLessThan(highest + 1e-7);
+                    assertThat(there)
+                            .as("opening " + i + " at " + a + " and " + b)
+                            .isLessThan(highest + 1e-7);
                     finite[0] += bend < Double.POSITIVE_INFINITY ? 1 : 0;
                     if (bend * t * t > 1e-3) {
                         double bent = there - peak.value() - peak.slope() * t;
