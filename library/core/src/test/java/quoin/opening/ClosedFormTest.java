@@ -46,6 +46,21 @@ class ClosedFormTest {
         assertThat(Surveys.of(net, "diagonal@head-left").w()).isPositive();
     }
 
+    /**
+     * A reading that is 10 mm off answers with w = 10 · side/(2 d u): 4.24 for a long side of 2400 × 1500, 2.65 for a short
+     * one, 5.00 for a diagonal; second order in 10/d.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 4.24", "1, 2.65", "2, 4.24", "3, 2.65", "4, 5.00", "5, 5.00"})
+    void aReadingThatIsTenMillimetresOff(int reading, double w) {
+        double d = Math.sqrt(2400.0 * 2400 + 1500 * 1500);
+        double[] read = {2400, 1500, 2400, 1500, d, d};
+        read[reading] += 10;
+        AdjustedReading off = Surveys.adjust(Surveys.six(1, read)).readings().get(reading);
+        assertThat(off.w()).isCloseTo(w, within(0.02));
+        assertThat(off.slip()).isCloseTo(10, within(0.05));
+    }
+
     /** One additive error in all six is nearly invisible: w = c (a + b - d) / (d u), 0.378 c here. */
     @Test
     void aBentHookIsNotSeen() {

@@ -264,6 +264,12 @@ class IdentificationTest {
         double[] twenty = simulated(tests(with(s3(1), aToBc), 5), with(s3(1), aToBc), 20, 6);
         // 0.995 and more, less four standard deviations of a count at that rate.
         assertThat(Arrays.stream(twenty).min().orElseThrow()).isGreaterThanOrEqualTo(.995 - .002);
+        List<Observation> twice = with(set(), set().toArray(Observation[]::new));
+        double[] again = simulated(tests(twice, 5), twice, 20, 6);
+        assertThat(Arrays.stream(again).min().orElseThrow()).isGreaterThanOrEqualTo(.995 - .002);
+        List<Observation> string = set(offset(1), offset(3));
+        double[] across = simulated(tests(string, 5), string, 20, 6);
+        assertThat(Arrays.stream(across).min().orElseThrow()).isGreaterThanOrEqualTo(.995 - .002);
     }
 
     @Test

@@ -21,7 +21,8 @@ import quoin.rulebook.Rulebook;
 /**
  * The published tables of the demo rulebook at both sides of every edge. All values as read in reprints, not in the
  * standards themselves: DIN 18202:2013-04 table 1 (betonkonkret.de), table 2 (beaplan.de), table 3 (a table of the
- * building trade's association); ISO 2768-1 (two reprinted code tables that agree). An edge belongs to the range that it
+ * building trade's association); ISO 2768-1 (two reprinted code tables that agree), ISO 2768-2
+ * (one). An edge belongs to the range that it
  * ends.
  */
 class ToleranceTablesTest {
@@ -116,6 +117,28 @@ class ToleranceTablesTest {
     void anglesOfTheWorkshop(double leg, double minutes) {
         // the document states nine digits of a degree
         assertThat(limit("workshop-angle", leg)).isEqualTo(Math.toRadians(minutes / 60), within(1e-11));
+    }
+
+    // ISO 2768-2:1989 (withdrawn in 2021), straightness, class L: 0.1 to 10 mm, 0.2 to 30, 0.4 to 100, 0.8 to 300, 1.2
+    // to
+    // 1000, 1.6 to 3000; one reprinted code table.
+    @ParameterizedTest
+    @CsvSource({
+        "10, 0.1",
+        "10.01, 0.2",
+        "30, 0.2",
+        "30.01, 0.4",
+        "100, 0.4",
+        "100.01, 0.8",
+        "300, 0.8",
+        "300.01, 1.2",
+        "1000, 1.2",
+        "1000.01, 1.6",
+        "3000, 1.6"
+    })
+    void straightnessOfTheWorkshop(double length, double limit) {
+        assertThat(limit("workshop-straight", length)).isEqualTo(limit);
+        hasNone("workshop-straight", 3000.01);
     }
 
     /**
