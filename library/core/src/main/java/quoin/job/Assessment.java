@@ -124,8 +124,9 @@ public final class Assessment {
             this.estimates = line.figures();
             SurveyCheck check = new SurveyCheck(job, rulebook, opening);
             List<String> missing = check.missing();
-            findings.add(check.finding(missing));
+            findings.add(check.finding());
             findings.add(adjustment());
+            straight().ifPresent(findings::add);
             check.finish().ifPresent(findings::add);
             planes().ifPresent(findings::add);
             findings.addAll(sizes.refused());
@@ -134,7 +135,8 @@ public final class Assessment {
             findings.addAll(SiteChecks.findings(job.site(), siteAsks()));
             findings.addAll(Rooms.findings(job, rulebook));
             grade().ifPresent(findings::add);
-            this.survey = new SurveyState(missing, check.next(missing, suspects, findings));
+            Optional<Next> next = new NextReading(job, opening).of(missing, suspects, findings);
+            this.survey = new SurveyState(missing, next, NextReading.agrees(opening));
             this.probability = joint(bounds.constraints());
         }
 
@@ -157,8 +159,11 @@ public final class Assessment {
                 return Finding.undecided("adjustment", Reason.NOT_DETERMINED);
             }
             if (!adjustment.isSolved()) {
-                return Finding.undecided("adjustment", Reason.READINGS_DISAGREE)
-                        .plusStep(Step.of("cannot-close", Args.of("readings", names())));
+                Finding finding = Finding.undecided("adjustment", Reason.READINGS_DISAGREE);
+                for (Suspect suspect : suspects) {
+                    finding = finding.plusStep(Step.of("cannot-close", Args.of("readings", suspect.readings())));
+                }
+                return finding.withRetakes(again());
             }
             Args args = Args.of("statistic", adjustment.statistic()).with("redundancy", adjustment.redundancy());
             if (adjustment.redundancy() > 0) {
@@ -168,19 +173,30 @@ public final class Assessment {
             if (adjustment.isAccepted()) {
                 return Finding.pass("adjustment").plusStep(step);
             }
-            List<Retake> retakes = new ArrayList<>();
-            for (Suspect suspect : suspects) {
-                retakes.add(new Retake(List.of(suspect.askFor()), "", 1, Double.NaN, Double.NaN));
-            }
             return Finding.undecided("adjustment", Reason.READINGS_DISAGREE)
                     .plusStep(step)
-                    .withRetakes(retakes);
+                    .withRetakes(again());
         }
 
-        private List<String> names() {
-            return job.opening().readings().stream()
-                    .map(r -> r.name())
+        /** Sides that are not as straight as stated: the readings are right then, and the statement is not. */
+        private Optional<Finding> straight() {
+            List<Adjustment.Bulge> bulges = opening.adjustment().bulges();
+            if (bulges.isEmpty()) {
+                return Optional.empty();
+            }
+            Finding finding = Finding.undecided("straight", Reason.READINGS_DISAGREE);
+            for (Adjustment.Bulge bulge : bulges) {
+                finding = finding.plusStep(NextReading.step(bulge, job.opening().straightWithinMm()));
+            }
+            return Optional.of(finding);
+        }
+
+        /** What tells which reading is wrong. */
+        private List<Retake> again() {
+            return suspects.stream()
+                    .map(Suspect::askFor)
                     .distinct()
+                    .map(askFor -> new Retake(List.of(askFor), "", 1, Double.NaN, Double.NaN))
                     .toList();
         }
 

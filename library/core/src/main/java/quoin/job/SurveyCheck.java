@@ -1,83 +1,161 @@
 package quoin.job;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import quoin.judge.Args;
 import quoin.judge.Finding;
 import quoin.judge.Reason;
-import quoin.judge.Retake;
 import quoin.judge.Step;
+import quoin.measure.Instrument;
 import quoin.opening.Cannot;
+import quoin.opening.Corner;
 import quoin.opening.Finish;
 import quoin.opening.HeadTowards;
 import quoin.opening.Opening;
-import quoin.opening.Reading;
+import quoin.opening.OpeningFigures;
+import quoin.opening.Plane;
+import quoin.opening.Side;
 import quoin.opening.Span;
-import quoin.opening.Suspect;
+import quoin.opening.Survey;
+import quoin.opening.SurveyPlan;
 import quoin.rulebook.Rulebook;
 
-/** Whether the survey holds what it needs, and what to read next. */
+/** Whether the survey holds what it needs: what the job itself, the rulebook's survey and its figures ask for. */
 final class SurveyCheck {
     private final Job job;
     private final Rulebook rulebook;
-    private final Opening opening;
+    private final Survey survey;
+    private final List<Span> cannot;
+    private final Tools tools;
+    private final List<String> missing;
+    private Optional<Step> unseen = Optional.empty();
 
     SurveyCheck(Job job, Rulebook rulebook, Opening opening) {
         this.job = job;
         this.rulebook = rulebook;
-        this.opening = opening;
+        this.survey = opening.survey();
+        this.cannot = job.opening().cannot().stream().map(Cannot::of).toList();
+        this.tools = new Tools(job);
+        this.missing = look();
     }
 
-    /** What the job itself, the rulebook and the shape need and do not have. */
+    /** What the job itself, the rulebook and the shape need and do not have: facts, then readings in the order to take them. */
     List<String> missing() {
-        List<String> missing = new ArrayList<>();
-        if (job.opening().headTowards() == HeadTowards.UNKNOWN) {
-            missing.add("headTowards");
-        }
-        if (Double.isNaN(job.opening().straightWithinMm())) {
-            missing.add("straightWithin");
-        }
-        for (String need : rulebook.survey().needs()) {
-            if (!missing.contains(need) && !has(need)) {
-                missing.add(need);
-            }
-        }
-        for (Span span : opening.adjustment().missing()) {
-            if (!missing.contains(span.text())) {
-                missing.add(span.text());
-            }
-        }
         return missing;
     }
 
-    private boolean has(String need) {
+    private List<String> look() {
+        Set<String> facts = new LinkedHashSet<>();
+        if (job.opening().headTowards() == HeadTowards.UNKNOWN) {
+            facts.add("headTowards");
+        }
+        if (Double.isNaN(job.opening().straightWithinMm())) {
+            facts.add("straightWithin");
+        }
+        Set<Survey.Place> needs = new LinkedHashSet<>();
+        for (String need : rulebook.survey().needs()) {
+            Optional<Survey.Place> place = place(need);
+            place.ifPresent(needs::add);
+            if (place.isEmpty() && !isStated(need)) {
+                facts.add(need);
+            }
+        }
+        if (isBareWithoutStill()) {
+            facts.add("still");
+        }
+        Side roller = Side.find(job.choose().rollerAt()).orElse(Side.HEAD);
+        for (String figure : rulebook.figures()) {
+            needs.addAll(OpeningFigures.missing(survey, figure, roller, cannot));
+        }
+        List<String> all = new ArrayList<>(facts);
+        for (Survey.Place place : survey.walk(readings(needs))) {
+            all.add(place.text());
+        }
+        return List.copyOf(all);
+    }
+
+    /** The place that a need names; empty where it is a fact. */
+    static Optional<Survey.Place> place(String need) {
+        try {
+            return Optional.of(Survey.Place.parse(need));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private boolean isStated(String need) {
         return switch (need) {
             case "headTowards" -> job.opening().headTowards() != HeadTowards.UNKNOWN;
             case "straightWithin" -> !Double.isNaN(job.opening().straightWithinMm());
             case "slope" -> !Double.isNaN(job.opening().slopeRad());
             case "finish" -> job.opening().finish().state() != Finish.State.UNSTATED;
             case "markedOnSite" -> job.opening().markedOnSite();
-            default -> isRead(need);
+            default -> false;
         };
     }
 
-    private boolean isRead(String need) {
-        try {
-            return opening.survey().has(Span.parse(need));
-        } catch (IllegalArgumentException e) {
-            return false;
-        }
+    private boolean isBareWithoutStill() {
+        Finish finish = job.opening().finish();
+        return finish.state() == Finish.State.BARE && finish.still().isEmpty();
     }
 
-    Finding finding(List<String> missing) {
-        Finding finding = missing.isEmpty() ? Finding.pass("survey") : Finding.undecided("survey", Reason.INCOMPLETE);
+    /** The readings to take: in front as the plan has them, behind and angles nobody has a square for as they stand. */
+    private List<Survey.Place> readings(Set<Survey.Place> needs) {
+        SurveyPlan plan = SurveyPlan.of(survey, tools.lengths()).withCannot(cannot);
+        plan = tools.forReading(new Span.Depth("middle")).map(plan::withRule).orElse(plan);
+        Optional<Instrument> square = tools.forReading(new Span.Angle(Corner.HEAD_LEFT));
+        plan = square.map(plan::withSquare).orElse(plan);
+        List<Span> planned = new ArrayList<>();
+        List<Survey.Place> apart = new ArrayList<>();
+        for (Survey.Place place : needs) {
+            boolean readable = !(place.of() instanceof Span.Angle) || square.isPresent();
+            if (place.in() == Plane.FRONT && readable) {
+                planned.add(place.of());
+            } else if (!survey.has(place)) {
+                apart.add(place);
+            }
+        }
+        List<Span> missingInFront = new ArrayList<>(plan.withNeeds(planned).missing());
+        planned.addAll(missingInFront);
+        missingInFront.addAll(checks(plan.withNeeds(planned), missingInFront));
+        missingInFront.forEach(span -> apart.add(new Survey.Place(span)));
+        return apart;
+    }
+
+    /** What else it takes so that no slip above what the rules state stays unnoticed. */
+    private List<Span> checks(SurveyPlan plan, List<Span> already) {
+        double detects = rulebook.survey().detectsMm();
+        if (Double.isNaN(detects)) {
+            return List.of();
+        }
+        SurveyPlan.Chosen chosen = plan.small(detects);
+        if (!chosen.isReached()) {
+            Args args = Args.of("detects", detects).with("unit", "mm");
+            double least = chosen.detectableMm();
+            unseen = Optional.of(Step.of("slip-unseen", Double.isFinite(least) ? args.with("least", least) : args));
+            return List.of();
+        }
+        List<Span> more = new ArrayList<>(chosen.readings());
+        already.forEach(more::remove);
+        return more;
+    }
+
+    Finding finding() {
+        Finding finding = missing.isEmpty() && unseen.isEmpty()
+                ? Finding.pass("survey")
+                : Finding.undecided("survey", Reason.INCOMPLETE);
         for (String need : missing) {
             finding = finding.plusStep(Step.of("missing", Args.of("what", need)));
         }
-        for (Cannot cannot : job.opening().cannot()) {
+        if (unseen.isPresent()) {
+            finding = finding.plusStep(unseen.get());
+        }
+        for (Cannot one : job.opening().cannot()) {
             finding = finding.plusStep(
-                    Step.of("cannot", Args.of("what", cannot.of().text()).with("because", cannot.because())));
+                    Step.of("cannot", Args.of("what", one.of().text()).with("because", one.because())));
         }
         if (job.opening().finish().state() == Finish.State.UNSTATED) {
             finding = finding.plusStep(Step.of("taken-as-finished", Args.NONE));
@@ -87,56 +165,9 @@ final class SurveyCheck {
 
     /** Something is still to come on the sides, and nobody said how much. */
     Optional<Finding> finish() {
-        Finish finish = job.opening().finish();
-        boolean open = finish.state() == Finish.State.BARE && finish.still().isEmpty();
-        return open
+        return isBareWithoutStill()
                 ? Optional.of(Finding.undecided("finish", Reason.INCOMPLETE)
                         .plusStep(Step.of("missing", Args.of("what", "still"))))
                 : Optional.empty();
-    }
-
-    /** What to read next: what is missing, then what would tell which reading is wrong, then what a finding asks for. */
-    Optional<Next> next(List<String> missing, List<Suspect> suspects, List<Finding> findings) {
-        for (String need : missing) {
-            if (isSpan(need) && !isBarred(need)) {
-                return Optional.of(new Next(need, usual(), Step.of("missing", Args.of("what", need))));
-            }
-        }
-        for (Suspect suspect : suspects) {
-            Step because = Step.of("would-tell", Args.of("readings", suspect.readings()));
-            return Optional.of(new Next(suspect.askFor(), instrumentOf(suspect.askFor()), because));
-        }
-        for (Finding finding : findings) {
-            for (Retake retake : finding.retakes()) {
-                if (retake.isWorthTaking()) {
-                    Step because = Step.of("would-settle", Args.of("clause", finding.clause()));
-                    return Optional.of(new Next(retake.readings().get(0), retake.by(), because));
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static boolean isSpan(String need) {
-        return need.indexOf('@') > 0;
-    }
-
-    private boolean isBarred(String need) {
-        return job.opening().cannot().stream()
-                .anyMatch(cannot -> cannot.of().text().equals(need));
-    }
-
-    private String instrumentOf(String of) {
-        return job.opening().readings().stream()
-                .filter(reading -> reading.of().text().equals(of))
-                .map(reading -> reading.by().id())
-                .findFirst()
-                .orElse(usual());
-    }
-
-    /** The instrument that took the first reading. */
-    private String usual() {
-        List<Reading> readings = job.opening().readings();
-        return readings.isEmpty() ? "" : readings.get(0).by().id();
     }
 }

@@ -2,6 +2,7 @@ package quoin.opening;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import quoin.measure.Uncertain;
 
 /**
@@ -40,6 +41,23 @@ public final class Adjustment {
         NOT_DETERMINED,
         /** No outline comes near the readings: they cannot close. */
         CANNOT_CLOSE
+    }
+
+    /**
+     * A side that stands further in or out than its stated straightness has it.
+     *
+     * @param side the side
+     * @param at where most, as documents write a place along it
+     * @param mm by how much, in mm, positive into the opening
+     * @param readings the names of the readings that touch it away from its corners
+     */
+    public record Bulge(Side side, String at, double mm, List<String> readings) {
+        /** Copies the list. */
+        public Bulge {
+            Objects.requireNonNull(side, "side");
+            Objects.requireNonNull(at, "at");
+            readings = List.copyOf(readings);
+        }
     }
 
     /** Without an outline. */
@@ -197,7 +215,7 @@ public final class Adjustment {
         return both ? tests.correlation(i, j) : 0;
     }
 
-    /** {@return the groups of readings of which one is likely wrong; empty exactly when accepted or without an outline} */
+    /** {@return the groups of readings of which one is likely wrong; empty exactly when accepted or not determined} */
     public List<Suspect> suspects() {
         return suspects(List.of());
     }
@@ -206,13 +224,55 @@ public final class Adjustment {
      * The groups of readings of which one is likely wrong, where some readings cannot be taken.
      *
      * @param cannot what must not be asked for
-     * @return the groups, the one that stands out most first; empty exactly when accepted or without an outline
+     * @return the groups, the one that stands out most first; where the readings cannot close, each group that by itself has no
+     *     figure, without slips; empty exactly when accepted or not determined
      */
     public List<Suspect> suspects(List<Span> cannot) {
+        if (state == State.CANNOT_CLOSE) {
+            return Conflicts.of(survey, plane).stream()
+                    .map(group -> conflict(group, cannot))
+                    .toList();
+        }
         if (!isSolved() || isAccepted()) {
             return List.of();
         }
+        List<Bulge> bulges = bulges();
+        if (!bulges.isEmpty()) {
+            return bulges.stream()
+                    .map(bulge -> new Suspect(
+                            bulge.readings(), List.of(), new Span.Bow(bulge.side(), At.parse(bulge.at())).text()))
+                    .toList();
+        }
         return Suspects.of(readings(), tests, redundancy(), new NextReading(this, cannot));
+    }
+
+    /**
+     * The sides that are not as straight as stated, where that explains a disagreement that no slip in one distance or angle
+     * explains: the readings are then right and {@code straightWithin} is not. A bow that was read speaks for its side, not
+     * for a slip, where that side alone explains it.
+     *
+     * @return each side that explains it alone; else the fewest sides that do together; empty where none do, where the readings
+     *     agree, and where nobody said how straight the sides are
+     */
+    public List<Bulge> bulges() {
+        boolean asks = isSolved() && !isAccepted() && !Double.isNaN(survey.straightWithinMm());
+        return asks ? new Bulges(this).find() : List.of();
+    }
+
+    /** What stands in most groups is read again first. */
+    private Suspect conflict(List<Integer> group, List<Span> cannot) {
+        List<Reading> readings = group.stream().map(survey.readings()::get).toList();
+        Reading again = readings.stream()
+                .filter(reading -> !cannot.contains(reading.of()))
+                .findFirst()
+                .orElse(readings.get(0));
+        List<String> names = readings.stream().map(this::name).distinct().toList();
+        return new Suspect(names, List.of(), again.of().text());
+    }
+
+    /** The name of a reading among those of its plane. */
+    private String name(Reading reading) {
+        return reading.id().isEmpty() ? reading.of().text() : reading.name();
     }
 
     Survey survey() {

@@ -39,7 +39,7 @@ final class Hypothesis {
     }
 
     /** The outline as it is; a place that was not touched before lies on the chord. */
-    private static double[] moved(Adjustment now, Model model) {
+    static double[] moved(Adjustment now, Model model) {
         double[] old = now.values();
         double[] x = new double[model.size()];
         System.arraycopy(old, 0, x, 0, 5);

@@ -126,7 +126,7 @@ final class NextReading {
     }
 
     /** The largest 3-4-5 triangle for which the sides have room. */
-    private static List<Span> check(Corner corner, double width, double length) {
+    static List<Span> check(Corner corner, double width, double length) {
         for (double[] legs : CHECKS) {
             if (legs[0] < ROOM * width && legs[1] < ROOM * length) {
                 return List.of(new Span.Check(corner, distance(legs[0]), distance(legs[1])));

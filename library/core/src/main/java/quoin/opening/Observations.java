@@ -177,9 +177,14 @@ final class Observations {
 
     /** The full covariance, for the tests: what the readings say against each other. */
     LeastSquares test() {
+        return test(priors);
+    }
+
+    /** The same with other weights of the priors. */
+    LeastSquares test(double[] otherPriors) {
         double[][] columns = columns();
         double[] all = Parted.variance(fresh, columns);
-        return new LeastSquares(Parted.withRidge(fresh, all), columns, priors);
+        return new LeastSquares(Parted.withRidge(fresh, all), columns, otherPriors);
     }
 
     private double[][] columns() {

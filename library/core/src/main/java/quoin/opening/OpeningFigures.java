@@ -152,6 +152,21 @@ public final class OpeningFigures {
         return OF_FOUR_DEPTHS.contains(figure) && planes(opening, figure).allMatch(plane -> plane.redundancy() == 0);
     }
 
+    /**
+     * The readings, beside those that determine the outline in front, that a figure cannot do without and that were not
+     * taken: depths at the corners for a twist, the fall at the roller, a reading that touches the side for a bow, one behind
+     * for a splay.
+     *
+     * @param survey what was read
+     * @param figure a figure
+     * @param roller the side the roller is at
+     * @param cannot what cannot be read, in either plane; where something else does as well, that is named
+     * @return what is missing for it; empty where nothing is, and for figures of the outline in front
+     */
+    public static List<Survey.Place> missing(Survey survey, String figure, Side roller, List<Span> cannot) {
+        return new FigureNeeds(survey, cannot).of(figure, roller);
+    }
+
     /** The planes besides the front that a figure hangs on. */
     private static Stream<PlaneTest> planes(Opening opening, String figure) {
         boolean depths = OF_DEPTHS.contains(figure);

@@ -6,9 +6,7 @@ import java.util.List;
 
 /** Looks for the smallest part of a pool that does. Not safe for use by many threads. */
 final class PlanSearch {
-    private static final int MOST_SETS = 10_000;
     private static final double CLOSE = 1e-9;
-    private static final int UNKNOWNS = 5;
     private static final double MOST_LACK = 3;
     private static final int STARTS = 8;
     private static final int[] NONE = {};
@@ -17,6 +15,7 @@ final class PlanSearch {
     private final int taken;
     private final int fixed;
     private final double wanted;
+    private final int mostSets;
     private int tried;
 
     /**
@@ -24,12 +23,14 @@ final class PlanSearch {
      * @param taken how many were taken
      * @param fixed how many of the pool are in any answer
      * @param wanted the slip to be noticed
+     * @param mostSets after how many sets the search for a smaller one is given up
      */
-    PlanSearch(PlanPool pool, int taken, int fixed, double wanted) {
+    PlanSearch(PlanPool pool, int taken, int fixed, double wanted, int mostSets) {
         this.pool = pool;
         this.taken = taken;
         this.fixed = fixed;
         this.wanted = wanted;
+        this.mostSets = mostSets;
     }
 
     SurveyPlan.Chosen find() {
@@ -43,7 +44,7 @@ final class PlanSearch {
         while (!proven && best.length > least(able)) {
             int[] smaller = smaller(able, best.length - 1);
             if (smaller.length == 0) {
-                proven = tried <= MOST_SETS;
+                proven = tried <= mostSets;
                 break;
             }
             best = smaller;
@@ -187,7 +188,7 @@ final class PlanSearch {
         double sum = 0;
         for (int n = 1; n <= fresh.length; n++) {
             sum += fresh[n - 1];
-            if (n >= fixed && n - UNKNOWNS >= share * sum - CLOSE) {
+            if (n >= fixed && n - pool.unknowns() >= share * sum - CLOSE) {
                 return n;
             }
         }
@@ -202,7 +203,7 @@ final class PlanSearch {
     }
 
     private int[] grown(int[] chosen, int[] rest, int size) {
-        if (++tried > MOST_SETS || chosen.length + rest.length < size) {
+        if (++tried > mostSets || chosen.length + rest.length < size) {
             return NONE;
         }
         if (chosen.length == size) {

@@ -51,11 +51,16 @@ public record Reading(String id, Span of, Plane in, List<Double> values, Instrum
         return new Reading("", Span.parse(of), Plane.FRONT, values, by);
     }
 
+    /** {@return what it is of, in its plane} */
+    public Survey.Place place() {
+        return new Survey.Place(of, in);
+    }
+
     /** {@return its name, or what it is of where it has none, with the plane where that is the back} */
     public String name() {
         if (!id.isEmpty()) {
             return id;
         }
-        return in == Plane.BACK ? of.text() + "/back" : of.text();
+        return place().text();
     }
 }

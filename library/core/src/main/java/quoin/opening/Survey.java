@@ -29,6 +29,54 @@ public record Survey(List<Reading> readings, double straightWithinMm, Finish fin
     }
 
     /**
+     * A place in one of the planes: what an entry is of.
+     *
+     * @param of the place
+     * @param in the plane
+     */
+    public record Place(Span of, Plane in) {
+        private static final String BEHIND = "/" + Plane.BACK.text();
+
+        /** Checks that nothing is missing. */
+        public Place {
+            Objects.requireNonNull(of, "of");
+            Objects.requireNonNull(in, "in");
+        }
+
+        /**
+         * A place in front.
+         *
+         * @param of the place
+         */
+        public Place(Span of) {
+            this(of, Plane.FRONT);
+        }
+
+        /**
+         * Reads a place as answers name it.
+         *
+         * @param name the text, such as {@code width@1/4}, or {@code width@1/4/back} for the back plane
+         * @return the place
+         * @throws IllegalArgumentException if there is no such place; the message says what would be right
+         */
+        public static Place parse(String name) {
+            return name.endsWith(BEHIND)
+                    ? new Place(Span.parse(name.substring(0, name.length() - BEHIND.length())), Plane.BACK)
+                    : new Place(Span.parse(name));
+        }
+
+        /** {@return the place as answers name it} */
+        public String text() {
+            return in == Plane.BACK ? of.text() + BEHIND : of.text();
+        }
+
+        /** Whether readings of it tie the outline of their plane. */
+        boolean tiesOutline() {
+            return !(of instanceof Span.Depth) && !(of instanceof Span.Fall);
+        }
+    }
+
+    /**
      * A survey of a finished opening.
      *
      * @param readings the entries
@@ -54,13 +102,38 @@ public record Survey(List<Reading> readings, double straightWithinMm, Finish fin
         return readings.stream().anyMatch(reading -> reading.of().equals(span));
     }
 
+    /**
+     * Whether anything was read there.
+     *
+     * @param place the place
+     * @return whether an entry is of it; depths and falls have one plane
+     */
+    public boolean has(Place place) {
+        return readings.stream()
+                .anyMatch(reading ->
+                        reading.of().equals(place.of()) && (reading.in() == place.in() || !place.tiesOutline()));
+    }
+
+    /**
+     * Places in the order to read them: one round from head-left by the head, the right side, the foot and the left side
+     * back, then widths from head to foot, the middle, lengths from left to right, crosses, diagonals. It goes on
+     * from the last entry, so that nobody climbs back; what was read already, or stands in the list a second time, waits for
+     * a second round, since a reading that is repeated at once repeats its slip.
+     *
+     * @param places the places, in any order
+     * @return the same places in the order to read them
+     */
+    public List<Place> walk(List<Place> places) {
+        return Round.of(this, places);
+    }
+
     /** {@return the entries of one plane that tie its outline} */
     List<Reading> outline(Plane plane) {
         return readings.stream().filter(reading -> tiesOutline(reading, plane)).toList();
     }
 
     static boolean tiesOutline(Reading reading, Plane plane) {
-        return reading.in() == plane && !(reading.of() instanceof Span.Depth) && !(reading.of() instanceof Span.Fall);
+        return reading.in() == plane && reading.place().tiesOutline();
     }
 
     /** {@return the mean of everything read there, or empty where nothing was} */

@@ -1,8 +1,10 @@
 package quoin.rulebook;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quoin.judge.DecisionRule;
 
@@ -193,6 +195,23 @@ public final class Rulebook {
     /** {@return the only facts of the site that are asked for; empty where all are} */
     public Optional<List<String>> siteAsks() {
         return Optional.ofNullable(siteAsks);
+    }
+
+    /** {@return every name that its clauses refer to: figures, sizes, what picks a band; each once, sizes first} */
+    public Set<String> figures() {
+        Set<String> names = new LinkedHashSet<>();
+        sizes.forEach(clause -> names.addAll(SizeOrder.figures(clause)));
+        for (BoundClause clause : bounds) {
+            names.add(clause.figure());
+            for (List<Quota> limits : List.of(clause.atLeast(), clause.atMost(), clause.within())) {
+                for (Quota limit : limits) {
+                    if (limit instanceof Quota.Banded banded) {
+                        names.add(banded.by());
+                    }
+                }
+            }
+        }
+        return names;
     }
 
     /** {@return every field in a fixed order, clauses sorted by id: the text that the digest is of} */

@@ -25,6 +25,9 @@ final class RulebookText {
         rulebook.sizes().stream().sorted(Comparator.comparing(SizeClause::id)).forEach(writer::size);
         rulebook.bounds().stream().sorted(Comparator.comparing(BoundClause::id)).forEach(writer::bound);
         rulebook.survey().needs().stream().sorted().forEach(need -> writer.text.text("needs", need));
+        if (!Double.isNaN(rulebook.survey().detectsMm())) {
+            writer.text.number("detects", rulebook.survey().detectsMm());
+        }
         rulebook.fixings().ifPresent(writer::fixings);
         rulebook.siteAsks().ifPresent(writer::siteAsks);
         return writer.text;

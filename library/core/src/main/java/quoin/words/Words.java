@@ -182,7 +182,7 @@ public final class Words {
     private Args readable(Args out, String name, double number) {
         return switch (name) {
             case "times" -> number == 1 ? out : out.with(name, number);
-            case "statistic", "critical" -> out.with(name, number(number, 1));
+            case "statistic", "critical", "bow", "least" -> out.with(name, number(number, 1));
             default -> out.with(name, number);
         };
     }

@@ -16,6 +16,7 @@ import quoin.measure.Dimension;
 import quoin.measure.Extreme;
 import quoin.measure.Uncertain;
 import quoin.opening.AdjustedReading;
+import quoin.opening.Plane;
 import quoin.opening.PlaneTest;
 import quoin.opening.Suspect;
 import quoin.rulebook.Size;
@@ -85,6 +86,7 @@ final class AssessmentWriter {
         assessment.survey().next().ifPresent(next -> {
             out.startObject("next");
             out.field("of", next.of());
+            out.optional("in", next.in() == Plane.BACK ? Plane.BACK.text() : "");
             out.optional("by", next.by());
             out.startObject("because");
             out.field("code", next.because().code());

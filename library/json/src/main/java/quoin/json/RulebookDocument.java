@@ -14,7 +14,7 @@ import quoin.judge.DecisionRule;
 import quoin.judge.Source;
 import quoin.measure.Amount;
 import quoin.measure.Dimension;
-import quoin.opening.Span;
+import quoin.opening.Survey;
 import quoin.parts.Parts;
 import quoin.rulebook.Base;
 import quoin.rulebook.BoundClause;
@@ -153,13 +153,16 @@ public final class RulebookDocument {
         for (Node item : in.list("needs")) {
             needs.add(need(in, item));
         }
-        return Optional.of(new SurveyRule(needs));
+        double detects = in.amount("detects", Dimension.LENGTH, new Range(0, true, OpeningReader.LONGEST))
+                .map(Amount::value)
+                .orElse(Double.NaN);
+        return Optional.of(new SurveyRule(needs, detects));
     }
 
     private static String need(Fields in, Node item) {
         String need = in.text(item, "");
         if (item.kind() == Node.Kind.TEXT && !STATED.contains(need) && !isSpan(need)) {
-            String right = String.join(", ", STATED) + ", or a place such as width@head";
+            String right = String.join(", ", STATED) + ", or a place such as width@head, with /back for the back plane";
             in.report().error("unknown-value", item, item.shown(), right);
         }
         return need;
@@ -167,7 +170,7 @@ public final class RulebookDocument {
 
     private static boolean isSpan(String text) {
         try {
-            return !Span.parse(text).text().isEmpty();
+            return !Survey.Place.parse(text).text().isEmpty();
         } catch (IllegalArgumentException e) {
             return false;
         }

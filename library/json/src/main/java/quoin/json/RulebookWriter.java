@@ -13,6 +13,7 @@ import quoin.rulebook.Quota;
 import quoin.rulebook.Rounding;
 import quoin.rulebook.Rulebook;
 import quoin.rulebook.SizeClause;
+import quoin.rulebook.SurveyRule;
 
 /** Writes a rulebook with its keys in a fixed order. Not safe for use by many threads. */
 final class RulebookWriter {
@@ -29,11 +30,7 @@ final class RulebookWriter {
         frame(book.frame());
         out.array("sizes", book.sizes(), (o, size) -> size(size));
         out.array("bounds", book.bounds(), (o, bound) -> bound(bound));
-        if (!book.survey().needs().isEmpty()) {
-            out.startObject("survey");
-            out.texts("needs", book.survey().needs());
-            out.end();
-        }
+        survey(book.survey());
         book.fixings().ifPresent(this::fixings);
         book.siteAsks().ifPresent(asks -> {
             out.startObject("site");
@@ -42,6 +39,18 @@ final class RulebookWriter {
         });
         out.end();
         return out.text() + "\n";
+    }
+
+    private void survey(SurveyRule survey) {
+        if (survey.equals(SurveyRule.NONE)) {
+            return;
+        }
+        out.startObject("survey");
+        out.texts("needs", survey.needs());
+        if (!Double.isNaN(survey.detectsMm())) {
+            out.amount("detects", new Amount(survey.detectsMm(), Dimension.LENGTH));
+        }
+        out.end();
     }
 
     private void decide(DecisionRule rule) {

@@ -162,21 +162,28 @@ class RulebookRoundTripProperties {
                 .as((hold, from, to, count) ->
                         new FrameRule(hold, "area", List.of(from, to).subList(0, count)));
         Arbitrary<List<String>> needs = Arbitraries.of(
-                        "headTowards", "width@head", "length@1/2", "straightWithin", "check@head-left:600 mm:800 mm")
+                        "headTowards",
+                        "width@head",
+                        "width@1/2/back",
+                        "length@1/2",
+                        "straightWithin",
+                        "check@head-left:600 mm:800 mm")
                 .set()
                 .ofMaxSize(4)
                 .map(List::copyOf);
+        Arbitrary<SurveyRule> surveys =
+                Combinators.combine(needs, Arbitraries.of(Double.NaN, 8.0, 6.5)).as(SurveyRule::new);
         Arbitrary<Rulebook> heads = Combinators.combine(
                         rules(),
                         Arbitraries.of("", "Invented rules, «quoted»"),
                         frames,
-                        needs,
+                        surveys,
                         fixings().list().ofMaxSize(1))
-                .as((decide, title, frame, need, fixing) -> fixing.stream()
+                .as((decide, title, frame, survey, fixing) -> fixing.stream()
                         .reduce(
                                 Rulebook.of("a-book", "1.2.0", "2026-01-01", title, decide)
                                         .withFrame(frame)
-                                        .withSurvey(new SurveyRule(need)),
+                                        .withSurvey(survey),
                                 Rulebook::withFixings,
                                 (a, b) -> b));
         Arbitrary<List<String>> asks =

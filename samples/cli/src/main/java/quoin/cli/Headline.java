@@ -28,6 +28,9 @@ final class Headline {
         if (assessment.survey().complete()) {
             return "headline.survey-complete";
         }
+        if (assessment.survey().next().isEmpty()) {
+            return "headline.stay-up-open";
+        }
         return missingReadings(assessment) > 1 ? "headline.stay-up-more" : "headline.stay-up";
     }
 

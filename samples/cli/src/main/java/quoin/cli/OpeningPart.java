@@ -7,6 +7,9 @@ import quoin.job.Assessment;
 import quoin.job.FigureValue;
 import quoin.job.Shape;
 import quoin.job.TradeRule;
+import quoin.judge.Args;
+import quoin.judge.Finding;
+import quoin.judge.Step;
 import quoin.measure.Estimate;
 import quoin.measure.Uncertain;
 import quoin.opening.Corner;
@@ -30,7 +33,8 @@ final class OpeningPart {
     void on(Page page) {
         page.heading("THE OPENING AS MEASURED");
         if (assessment.shape().isEmpty()) {
-            page.text(2, "The readings do not determine its shape yet.");
+            boolean close = assessment.adjustment().suspects().isEmpty();
+            page.text(2, close ? "The readings do not determine its shape yet." : "No shape comes near the readings.");
         } else {
             new OpeningDrawing(assessment.shape().get().corners(), lengths).on(page);
             diagonals(page);
@@ -115,10 +119,27 @@ final class OpeningPart {
     }
 
     private void suspects(Page page) {
-        if (assessment.adjustment().accepted() || !assessment.adjustment().determined()) {
+        if (assessment.adjustment().accepted()
+                || assessment.adjustment().suspects().isEmpty()) {
             return;
         }
         page.blank();
+        Optional<Finding> straight = assessment.findings().stream()
+                .filter(finding -> finding.clause().equals("straight"))
+                .findFirst();
+        if (straight.isPresent()) {
+            page.text(2, "THE READINGS AGREE ONLY IF A SIDE IS LESS STRAIGHT THAN STATED:");
+            straight.get().steps().forEach(step -> page.hanging("  - ", words.of(step) + "."));
+            return;
+        }
+        if (!assessment.adjustment().determined()) {
+            page.text(2, "THE READINGS CANNOT CLOSE:");
+            for (Suspect suspect : assessment.adjustment().suspects()) {
+                Step step = Step.of("cannot-close", Args.of("readings", suspect.readings()));
+                page.hanging("  - ", words.of(step) + ".");
+            }
+            return;
+        }
         page.text(2, "THE READINGS DO NOT AGREE: no shape with four sides has all of them.");
         String first = "Most out of line";
         for (Suspect suspect : assessment.adjustment().suspects()) {

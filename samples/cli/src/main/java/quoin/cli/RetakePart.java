@@ -28,7 +28,7 @@ final class RetakePart {
                 .filter(finding -> finding.verdict() == Verdict.UNDECIDED
                         && !finding.retakes().isEmpty())
                 .toList();
-        if (!assessment.survey().missing().isEmpty() || !asking.isEmpty()) {
+        if (!assessment.survey().complete() || !asking.isEmpty()) {
             page.heading("WHAT TO MEASURE, AND WHY");
             next(page);
             missing(page);
@@ -39,8 +39,8 @@ final class RetakePart {
     private void next(Page page) {
         assessment.survey().next().ifPresent(next -> {
             String by = next.by().isEmpty() ? "" : ", with the " + next.by();
-            String why = isMissing(next.of()) ? "it is still missing" : words.of(next.because());
-            page.text(2, "Next: " + what(next.of()) + by + "; " + why + ".");
+            String why = isMissing(next.name()) ? "it is still missing" : words.of(next.because());
+            page.text(2, "Next: " + what(next.name()) + by + "; " + why + ".");
         });
     }
 
@@ -49,7 +49,7 @@ final class RetakePart {
     }
 
     private void missing(Page page) {
-        String next = assessment.survey().next().map(Next::of).orElse("");
+        String next = assessment.survey().next().map(Next::name).orElse("");
         assessment.survey().missing().stream()
                 .filter(name -> !name.equals(next))
                 .forEach(name -> page.hanging("  - ", words.text("missing", Args.of("what", what(name))) + "."));

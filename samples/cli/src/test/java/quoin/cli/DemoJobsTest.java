@@ -147,6 +147,40 @@ class DemoJobsTest {
                 .doesNotContain("need not stay up");
     }
 
+    /** 9 m across an opening of 1.5 by 2.4 m: the triangles are named, and nobody may come down. */
+    @Test
+    void readingsThatCannotCloseNameTheirTriangles(@TempDir Path folder) throws IOException {
+        String job = Files.readString(Run.DEMO.resolve("reading-room.json"));
+        assertThat(job).contains("[2832, 2833]");
+        Run run = assess(folder, job.replace("[2832, 2833]", "9000"));
+        assertThat(run.code()).isEqualTo(10);
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("MEASURE AGAIN", "STAY UP: one more reading", "THE READINGS CANNOT CLOSE:")
+                .contains("no opening has all of these: diagonal from head-left to foot-right, ")
+                .contains("Next: diagonal from head-left to foot-right, with the laser");
+    }
+
+    /** 30 mm into the opening by string, width and cross (√(1473² + 1200²) = 1900) where 2 mm were stated. */
+    @Test
+    void aSideThatBowsIsNoMisread(@TempDir Path folder) throws IOException {
+        String job = Files.readString(Run.DEMO.resolve("reading-room.json"))
+                .replace("\"width@1/2\", \"read\": 1502", "\"width@1/2\", \"read\": 1472")
+                .replace(
+                        "\"cross@head-left:right:1/2\", \"read\": 1924",
+                        "\"cross@head-left:right:1/2\", \"read\": 1900")
+                .replace(
+                        "\"readings\": [",
+                        "\"readings\": [ { \"of\": \"bow@right:1/2\", \"read\": 30, \"by\": \"tape\" },");
+        Run run = assess(folder, job);
+        assertThat(run.code()).isEqualTo(10);
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("THE READINGS AGREE ONLY IF A SIDE IS LESS STRAIGHT THAN STATED:")
+                .contains("the right side stands 30")
+                .contains("beyond the 2 mm either way that were stated")
+                .contains("Next: bow of the right side half way along it, with the tape")
+                .doesNotContain("Most out of line", "SURVEY COMPLETE");
+    }
+
     /** What is missing comes first; nothing that was read is asked for again meanwhile. */
     @Test
     void theIncompleteSurveyAsksForTheMissingDiagonal() {
