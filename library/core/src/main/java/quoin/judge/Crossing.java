@@ -12,6 +12,9 @@ final class Crossing {
     /** In odds: less than any integral tells. */
     private static final double ENOUGH = 1e-7;
 
+    /** In last digits: a bracket as narrow as that is one number. */
+    private static final int NARROWEST = 16;
+
     private static final int ORDER = 5;
     private static final int MOST = 200;
 
@@ -22,13 +25,15 @@ final class Crossing {
      * there already, the upper end if it is above nowhere. A jump is closed in on from below.
      */
     static double of(DoubleUnaryOperator rising, double from, double to) {
-        if (!(from < to) || rising.applyAsDouble(from) > 0) {
+        double least = NARROWEST * Math.ulp(Math.max(Math.abs(from), Math.abs(to)));
+        if (!(to - from > least) || rising.applyAsDouble(from) > 0) {
             return from;
         }
         if (!(rising.applyAsDouble(to) > 0)) {
             return to;
         }
-        return new BracketingNthOrderBrentSolver(Math.ulp(1.0), CLOSE * (to - from), ENOUGH, ORDER)
+        double close = Math.max(CLOSE * (to - from), least);
+        return new BracketingNthOrderBrentSolver(Math.ulp(1.0), close, ENOUGH, ORDER)
                 .solve(MOST, rising::applyAsDouble, from, to, AllowedSolution.BELOW_SIDE);
     }
 }

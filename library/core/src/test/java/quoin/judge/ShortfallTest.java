@@ -164,6 +164,22 @@ class ShortfallTest {
         assertThat(both).isEqualTo(0.98, within(1e-4));
     }
 
+    /** A bracket of a few last digits is one number; so it is where one part alone can fall short. */
+    @Test
+    void aBracketOfAFewLastDigits() {
+        double from = 1486.499;
+        double to = from;
+        for (int digits = 0; digits < 40; digits++) {
+            assertThat(Crossing.of(x -> x > from ? 1 : -1, from, to)).isBetween(from, to);
+            to = Math.nextUp(to);
+        }
+        for (int i = 0; i < 200; i++) {
+            double above = 6 + 0.02 * i;
+            Shortfall shortfall = of(least(value(1486.5, 1, "a"), value(1486.5 + above, 0.8, "b")), 0.01);
+            assertThat(shortfall.value()).isEqualTo(1486.5 - 2.3263, within(1e-3));
+        }
+    }
+
     @Test
     void whatHasNoShortfall() {
         assertThat(Shortfall.of(largestInSize(value(1, 1), value(-2, 1)), 0.01)).isEmpty();
