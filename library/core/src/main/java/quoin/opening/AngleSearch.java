@@ -3,7 +3,6 @@ package quoin.opening;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -76,15 +75,18 @@ final class AngleSearch<P extends AngleSearch.Peak> {
     }
 
     private @Nullable P run(double within, double[] breaks) {
-        TreeSet<Double> angles = new TreeSet<>();
         int half = (int) Math.ceil(within / COARSE);
+        double[] angles = Arrays.copyOf(breaks, breaks.length + 2 * half + 1);
         for (int i = -half; i <= half; i++) {
-            angles.add(within * i / half + 0.0);
+            angles[breaks.length + half + i] = within * i / half + 0.0;
         }
-        Arrays.stream(breaks).forEach(angles::add);
+        Arrays.sort(angles);
         P last = null;
-        for (double angle : angles) {
-            P next = look(angle);
+        for (int i = 0; i < angles.length; i++) {
+            if (i > 0 && angles[i] == angles[i - 1]) {
+                continue;
+            }
+            P next = look(angles[i]);
             if (last != null && next != null) {
                 pieces.add(new Piece<>(last, next));
             }

@@ -3,7 +3,6 @@ package quoin.opening;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.TreeSet;
 
 /**
  * Where outlines and a frame face each other, in plain numbers: every gap as a function of the frame and of the angle it
@@ -75,8 +74,8 @@ final class Contacts {
             x[i] = front.corner(corners[i]).x().value();
             y[i] = front.corner(corners[i]).y().value();
         }
-        double middleX = Arrays.stream(x).sum() / 4;
-        double middleY = Arrays.stream(y).sum() / 4;
+        double middleX = (x[0] + x[1] + x[2] + x[3]) / 4;
+        double middleY = (y[0] + y[1] + y[2] + y[3]) / 4;
         double reach = 0;
         for (int i = 0; i < 4; i++) {
             reach = Math.max(reach, StrictMath.hypot(x[i] - middleX, y[i] - middleY));
@@ -91,8 +90,13 @@ final class Contacts {
     }
 
     private static double extent(double[] values) {
-        return Arrays.stream(values).max().orElse(0)
-                - Arrays.stream(values).min().orElse(0);
+        double least = values[0];
+        double most = values[0];
+        for (double value : values) {
+            least = Math.min(least, value);
+            most = Math.max(most, value);
+        }
+        return most - least;
     }
 
     private static void add(List<Outline.Vertex> chain, Side side, double x, double y, List<Contact> list) {
@@ -230,20 +234,21 @@ final class Contacts {
         return StrictMath.hypot(turnedX[i] - x, turnedY[i] - y);
     }
 
-    /** The angles within a range at which the frame is parallel to a side, in order. */
+    /** The angles within a range at which the frame is parallel to a side, in no order, perhaps one twice. */
     double[] parallels(double within) {
-        TreeSet<Double> angles = new TreeSet<>();
+        double[] angles = new double[contacts.length];
+        int count = 0;
         for (Contact at : contacts) {
             if (at.line) {
                 double tilt = at.isUpright()
                         ? StrictMath.atan2(-at.dx * Math.signum(at.dy), Math.abs(at.dy))
                         : StrictMath.atan2(at.dy * Math.signum(at.dx), Math.abs(at.dx));
                 if (Math.abs(tilt) < within) {
-                    angles.add(tilt);
+                    angles[count++] = tilt + 0.0;
                 }
             }
         }
-        return angles.stream().mapToDouble(Double::doubleValue).toArray();
+        return Arrays.copyOf(angles, count);
     }
 
     /** Where a point in the frame's axes lies in the opening: along the head and towards the foot from head-left. */

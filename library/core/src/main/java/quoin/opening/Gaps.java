@@ -31,8 +31,10 @@ public final class Gaps {
     private final List<Uncertain> unplaced;
     private final double[] value;
     private final double[][] push;
+    /** The standard uncertainty of the slope of each. */
+    private final double[] lean;
+
     private final Turn turn;
-    private final List<Uncertain> placed;
 
     /**
      * How the frame is turned, and how it may be.
@@ -58,6 +60,7 @@ public final class Gaps {
         int n = gaps.size();
         this.value = new double[n];
         this.push = new double[n][];
+        this.lean = new double[n];
         for (int i = 0; i < n; i++) {
             value[i] = unplaced.get(i).value();
             double[] own = gaps.get(i).push();
@@ -65,7 +68,9 @@ public final class Gaps {
             double y = own[2] + own[3];
             push[i] = turn.held.isFree() ? new double[] {x, y, turn.by[i]} : new double[] {x, y};
         }
-        this.placed = placed();
+        for (int i = 0; i < n; i++) {
+            lean[i] = gaps.get(i).slope().standardUncertainty();
+        }
     }
 
     /**
@@ -135,7 +140,8 @@ public final class Gaps {
     private static Uncertain around(SideGap gap, double[] place, Uncertain w, Uncertain l) {
         double[] z = {place[0], place[0] + w.value(), place[1], place[1] + l.value()};
         double[] own = gap.push();
-        return Uncertain.combine(gap.value(z), new double[] {1, own[1], own[3]}, gap.at(z), w, l);
+        double[] partials = {1, gap.along(z), own[1], own[3]};
+        return Uncertain.combine(gap.value(z), partials, gap.constant(), gap.slope(), w, l);
     }
 
     /** Moves the frame until left and right least gaps are equal, and head and foot least gaps. */
@@ -279,13 +285,18 @@ public final class Gaps {
         double[] evening = evening(c);
         boolean takenAsTheyAre = isAlongOneAxis(of) && !isInHole(evening, value(c) - far);
         double[] move = takenAsTheyAre ? new double[] {0, 0, 0} : evening;
-        List<String> names = new ArrayList<>();
-        List<Uncertain> terms = new ArrayList<>();
-        for (int index : of) {
-            names.add(gaps.get(index).name());
-            terms.add(moved(index, move));
+        String[] names = new String[of.length];
+        double[] partials = new double[2 * of.length];
+        Uncertain[] terms = new Uncertain[2 * of.length];
+        for (int k = 0; k < of.length; k++) {
+            SideGap gap = gaps.get(of[k]);
+            names[k] = gap.name();
+            partials[2 * k] = c.set.weight()[k];
+            partials[2 * k + 1] = c.set.weight()[k] * (gap.slopeOf() < 2 ? move[0] : move[1]);
+            terms[2 * k] = unplaced.get(of[k]);
+            terms[2 * k + 1] = gap.slope();
         }
-        return new Extreme.Part(names, Uncertain.combine(value(c), c.set.weight(), terms));
+        return new Extreme.Part(List.of(names), Uncertain.combine(value(c), partials, terms));
     }
 
     /**
@@ -303,63 +314,57 @@ public final class Gaps {
             even[r] = value[of[r + 1]] - value[of[0]] + turned * (turn.by[of[r + 1]] - turn.by[of[0]]);
         }
         for (int index : of) {
-            doubt = Math.max(doubt, gaps.get(index).slope().standardUncertainty());
+            doubt = Math.max(doubt, lean[index]);
         }
         double[] move = {0, 0, turned};
-        boolean firm = even.length < c.axes || volume(of, c.axes) > FIRM * doubt;
-        if (firm) {
-            double[] solved = solved(of, c.axes, even);
-            for (int k = 0; k < c.axes; k++) {
-                move[k] += solved[k];
-            }
+        Apart apart = apart(of, c.axes);
+        if (even.length < c.axes || apart.volume() > FIRM * doubt) {
+            apart.addMove(even, move);
         }
         return move;
     }
 
-    /** What tells the pushes of those gaps apart. */
-    private double volume(int[] of, int axes) {
-        return new Cholesky(square(apart(of, axes)), 0).rootOfDeterminant();
-    }
-
-    /** The least move along some axes that widens the first of those gaps by so much more than each of the others. */
-    private double[] solved(int[] of, int axes, double[] more) {
-        double[][] apart = apart(of, axes);
-        Cholesky solver = new Cholesky(square(apart), 0);
-        double[] move = new double[axes];
-        if (!solver.isDefinite()) {
-            return move;
+    /**
+     * What tells the pushes of some gaps apart: those of the first less those of each other.
+     *
+     * @param rows one row for each other, one after the other
+     * @param axes along how many axes
+     * @param square the products of the rows with each other, factored
+     */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
+    private record Apart(double[] rows, int axes, Cholesky square) {
+        double volume() {
+            return square.rootOfDeterminant();
         }
-        double[] share = more.clone();
-        solver.solveInPlace(share);
-        for (int k = 0; k < axes; k++) {
-            for (int r = 0; r < share.length; r++) {
-                move[k] += apart[r][k] * share[r];
+
+        /** Adds the least move that widens the first gap by so much more than each of the others. */
+        void addMove(double[] more, double[] move) {
+            if (!square.isDefinite()) {
+                return;
             }
-        }
-        return move;
-    }
-
-    private double[][] apart(int[] of, int axes) {
-        double[][] apart = new double[of.length - 1][axes];
-        for (int r = 0; r < apart.length; r++) {
+            double[] share = more.clone();
+            square.solveInPlace(share);
             for (int k = 0; k < axes; k++) {
-                apart[r][k] = push[of[0]][k] - push[of[r + 1]][k];
-            }
-        }
-        return apart;
-    }
-
-    private static double[][] square(double[][] apart) {
-        int rows = apart.length;
-        double[][] square = new double[rows][rows];
-        for (int r = 0; r < rows; r++) {
-            for (int s = 0; s < rows; s++) {
-                for (int k = 0; k < apart[r].length; k++) {
-                    square[r][s] += apart[r][k] * apart[s][k];
+                for (int r = 0; r < share.length; r++) {
+                    move[k] += rows[r * axes + k] * share[r];
                 }
             }
         }
-        return square;
+    }
+
+    private Apart apart(int[] of, int axes) {
+        int n = of.length - 1;
+        double[] rows = new double[n * axes];
+        double[] square = new double[Cholesky.sizeOf(n)];
+        for (int r = 0; r < n; r++) {
+            for (int k = 0; k < axes; k++) {
+                rows[r * axes + k] = push[of[0]][k] - push[of[r + 1]][k];
+            }
+            for (int s = 0; s <= r; s++) {
+                square[Cholesky.row(r) + s] = LeastSquares.product(axes, rows, r, rows, s);
+            }
+        }
+        return new Apart(rows, axes, new Cholesky(square, n, 0));
     }
 
     /** Whether all those gaps are of left and right, or all of head and foot. */
@@ -394,13 +399,6 @@ public final class Gaps {
         return value[index];
     }
 
-    private Uncertain moved(int index, double[] move) {
-        SideGap gap = gaps.get(index);
-        double value = valueOf(index) + pushed(index, move);
-        double[] partials = {1, gap.slopeOf() < 2 ? move[0] : move[1]};
-        return Uncertain.combine(value, partials, unplaced.get(index), gap.slope());
-    }
-
     /**
      * The widest gap round the balanced frame, as seen in the room.
      *
@@ -413,11 +411,12 @@ public final class Gaps {
      * @source practice: a frame is centred in its hole before it is fixed
      */
     public static Extreme greatest(Gaps gaps) {
+        List<Uncertain> placed = gaps.placed();
         List<Extreme.Part> parts = new ArrayList<>();
         for (int i = 0; i < gaps.gaps.size(); i++) {
             SideGap gap = gaps.gaps.get(i);
             if (gap.plane() == Plane.FRONT) {
-                parts.add(new Extreme.Part(List.of(gap.name()), gaps.placed.get(i)));
+                parts.add(new Extreme.Part(List.of(gap.name()), placed.get(i)));
             }
         }
         return Extreme.greatest(parts);
@@ -431,11 +430,12 @@ public final class Gaps {
      * @return the gaps by their figure names
      */
     public static Map<String, Uncertain> single(Gaps gaps) {
+        List<Uncertain> placed = gaps.placed();
         Map<String, Uncertain> single = new LinkedHashMap<>();
         for (int i = 0; i < gaps.gaps.size(); i++) {
             SideGap gap = gaps.gaps.get(i);
             if (gap.plane() == Plane.FRONT && (gap.atCorner() || gaps.isNearerThanCorners(i))) {
-                single.put(gap.name(), gaps.placed.get(i));
+                single.put(gap.name(), placed.get(i));
             }
         }
         return single;
@@ -470,7 +470,9 @@ public final class Gaps {
         double[] even = new double[3];
         for (int k = 1; k < 4; k++) {
             even[k - 1] = 1;
-            follow[k] = solved(of, 3, even)[2];
+            double[] move = new double[3];
+            apart(of, 3).addMove(even, move);
+            follow[k] = move[2];
             follow[0] -= follow[k];
             even[k - 1] = 0;
         }

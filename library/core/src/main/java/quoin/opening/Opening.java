@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import quoin.measure.Influence;
-import quoin.measure.Influences;
 import quoin.measure.Uncertain;
 
 /**
@@ -19,7 +18,9 @@ import quoin.measure.Uncertain;
 public final class Opening {
     private final Survey survey;
     private final Adjustment adjustment;
+    /** All its points on one list of influences. */
     private final @Nullable Outline front;
+
     private final @Nullable BackPlane back;
     private final List<PlaneTest> planes;
 
@@ -58,7 +59,8 @@ public final class Opening {
         BackPlane behind = back == null
                 ? null
                 : new BackPlane(back.outline().inset(still).moved(dx, dy), back.test(), back.unused());
-        return new Opening(survey, adjustment, lined.moved(dx, dy), behind);
+        Outline placed = lined.moved(dx, dy);
+        return new Opening(survey, adjustment, placed.onto(placed.influences()), behind);
     }
 
     private static Map<Side, Uncertain> still(Finish finish) {
@@ -134,17 +136,16 @@ public final class Opening {
 
     /** All gaps of every plane round a frame that is held so and turned by that angle, on one list of influences. */
     List<SideGap> gaps(Contacts contacts, Held held, double angle) {
-        Influences basis = front().influences();
-        for (Outline outline : outlines()) {
-            basis = basis.union(outline.influences());
+        Outline ahead = front();
+        if (back != null) {
+            ahead = ahead.onto(ahead.influences().union(back.outline().influences()));
         }
-        Outline ahead = front().onto(basis);
         boolean follows = !held.isFree() && held.side() != Side.HEAD;
         Uncertain by = follows ? Fit.angle(ahead, held.side()) : Uncertain.exact(angle);
         List<SideGap> gaps =
                 new ArrayList<>(SideGap.of(ahead.turned(by, contacts.pivotX(), contacts.pivotY()), Plane.FRONT));
         if (back != null) {
-            Outline behind = back.outline().onto(basis);
+            Outline behind = back.outline().onto(ahead.influences());
             gaps.addAll(SideGap.of(behind.turned(by, contacts.pivotX(), contacts.pivotY()), Plane.BACK));
         }
         return gaps;

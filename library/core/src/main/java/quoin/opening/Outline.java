@@ -197,11 +197,14 @@ final class Outline {
         double c = StrictMath.cos(angle.value());
         double s = StrictMath.sin(angle.value());
         Map<Side, List<Vertex>> turned = new EnumMap<>(Side.class);
-        sides.forEach((side, chain) -> turned.put(
-                side,
-                chain.stream()
-                        .map(v -> turned(v, angle, new double[] {c, s}, pivotX, pivotY))
-                        .toList()));
+        double[] cs = {c, s};
+        sides.forEach((side, chain) -> {
+            List<Vertex> turnedChain = new ArrayList<>(chain.size());
+            for (Vertex v : chain) {
+                turnedChain.add(turned(v, angle, cs, pivotX, pivotY));
+            }
+            turned.put(side, turnedChain);
+        });
         return new Outline(turned);
     }
 
@@ -210,6 +213,13 @@ final class Outline {
         double dy = v.y().value() - pivotY;
         double x = cs[0] * dx + cs[1] * dy;
         double y = cs[0] * dy - cs[1] * dx;
+        if (angle.influences().size() == 0) {
+            return new Vertex(
+                    v.along(),
+                    v.at(),
+                    Uncertain.combine(x, new double[] {cs[0], cs[1]}, v.x(), v.y()),
+                    Uncertain.combine(y, new double[] {-cs[1], cs[0]}, v.x(), v.y()));
+        }
         return new Vertex(
                 v.along(),
                 v.at(),

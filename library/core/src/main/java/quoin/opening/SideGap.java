@@ -36,10 +36,12 @@ record SideGap(
 
     /** The gap for a frame, with the doubt of the outline. */
     Uncertain at(double[] z) {
-        double value = value(z);
-        return slopeOf < 0
-                ? Uncertain.combine(value, new double[] {1}, constant)
-                : Uncertain.combine(value, new double[] {1, z[slopeOf]}, constant, slope);
+        return Uncertain.combine(value(z), new double[] {1, along(z)}, constant, slope);
+    }
+
+    /** How the gap follows its slope, for a frame. */
+    double along(double[] z) {
+        return slopeOf < 0 ? 0 : z[slopeOf];
     }
 
     double value(double[] z) {

@@ -30,6 +30,7 @@ final class Squeeze {
     private final double[] loss;
     private final double[] px;
     private final double[] py;
+    private double lowest;
 
     private Squeeze(Contacts contacts, double[] start, double[] grow, boolean clearance) {
         this.contacts = contacts;
@@ -98,15 +99,9 @@ final class Squeeze {
             px[i] = contacts.pushX(i);
             py[i] = contacts.pushY(i);
         }
+        lowest = Double.POSITIVE_INFINITY;
         List<Hold> holds = holds();
-        double least = Double.POSITIVE_INFINITY;
-        for (Hold hold : holds) {
-            least = Math.min(least, hold.value);
-        }
-        if (!Double.isFinite(least)) {
-            return null;
-        }
-        return tight(holds, least);
+        return Double.isFinite(lowest) ? tight(holds, lowest) : null;
     }
 
     private double grown(int i) {
@@ -120,6 +115,7 @@ final class Squeeze {
     /** Gaps whose pushes cancel, with weights, and what they allow. */
     private record Hold(int i, int j, int k, double wi, double wj, double wk, double value) {}
 
+    /** Those among which the least are. */
     private List<Hold> holds() {
         List<Hold> holds = new ArrayList<>();
         for (int i = 0; i < n; i++) {
@@ -156,15 +152,23 @@ final class Squeeze {
         double sum = wi * gap[i] + wj * gap[j] + (k < 0 ? 0 : wk * gap[k]);
         double lost = wi * loss[i] + wj * loss[j] + (k < 0 ? 0 : wk * loss[k]);
         if (lost > PARALLEL) {
-            holds.add(new Hold(i, j, k, wi / lost, wj / lost, wk / lost, sum / lost));
+            double held = sum / lost;
+            if (!(held > lowest + alike(lowest))) {
+                lowest = Math.min(lowest, held);
+                holds.add(new Hold(i, j, k, wi / lost, wj / lost, wk / lost, held));
+            }
         } else if (sum < -KEPT) {
-            holds.add(new Hold(i, j, k, wi, wj, wk, Double.NEGATIVE_INFINITY));
+            lowest = Double.NEGATIVE_INFINITY;
         }
+    }
+
+    private static double alike(double least) {
+        return ALIKE * (1 + Math.abs(least));
     }
 
     /** The first hold among the least whose place keeps all other gaps open. */
     private Tight tight(List<Hold> holds, double least) {
-        double alike = ALIKE * (1 + Math.abs(least));
+        double alike = alike(least);
         Tight best = null;
         double mostOpen = Double.NEGATIVE_INFINITY;
         for (Hold hold : holds) {
