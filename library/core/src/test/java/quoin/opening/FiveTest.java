@@ -94,4 +94,29 @@ class FiveTest {
         assertThat(new Cholesky(triangle(rows, Five.SIZE), Five.SIZE, 0).isDefinite())
                 .isFalse();
     }
+
+    /**
+     * The bound of the pivots never promises more than the matrix keeps in which every row counts alike, however unequal
+     * the weights are; that matrix is factored for the comparison.
+     */
+    @Test
+    void theBoundOfThePivotsIsABound() {
+        for (int time = 0; time < 200; time++) {
+            double[] rows = rows(Five.SIZE);
+            double[] variance = new double[8];
+            double[] alike = new double[8];
+            for (int i = 0; i < 8; i++) {
+                double nearly = 0.5 + random.nextDouble() * 1e-3;
+                rows[i * Five.SIZE + 4] = time % 2 == 0 ? rows[i * Five.SIZE + 4] : nearly * rows[i * Five.SIZE + 3];
+                variance[i] = Math.pow(10, 4 * random.nextDouble());
+                alike[i] = 1 / LeastSquares.product(Five.SIZE, rows, i, rows, i);
+            }
+            LeastSquares weighted = new LeastSquares(variance, new double[0][], new double[0]);
+            assertThat(weighted.isDetermined(rows, Five.SIZE)).isTrue();
+            double[] equal = new double[Cholesky.sizeOf(Five.SIZE)];
+            LeastSquares.addSquares(equal, rows, Five.SIZE, alike);
+            double kept = new Cholesky(equal, Five.SIZE, 0).leastPivot(Five.SIZE);
+            assertThat(weighted.leastPivot()).isPositive().isLessThanOrEqualTo(kept * (1 + 1e-9));
+        }
+    }
 }
