@@ -13,8 +13,6 @@ import quoin.clearance.SiteFacts;
 import quoin.judge.Args;
 import quoin.judge.Catalogue;
 import quoin.judge.Caution;
-import quoin.judge.Conformity;
-import quoin.judge.Constraint;
 import quoin.judge.Finding;
 import quoin.judge.Problem;
 import quoin.judge.Reason;
@@ -130,6 +128,7 @@ public final class Assessment {
             check.finish().ifPresent(findings::add);
             planes().ifPresent(findings::add);
             findings.addAll(sizes.refused());
+            findings.addAll(sizes.atEdges());
             BoundChecks bounds = new BoundChecks(job, rulebook, opening, line.boundable(), catalogue);
             findings.addAll(new Prospects(job, rulebook, catalogue, opening, bounds).findings(missing));
             findings.addAll(SiteChecks.findings(job.site(), siteAsks()));
@@ -137,7 +136,7 @@ public final class Assessment {
             grade().ifPresent(findings::add);
             Optional<Next> next = new NextReading(job, opening).of(missing, suspects, findings);
             this.survey = new SurveyState(missing, next, NextReading.agrees(opening));
-            this.probability = joint(bounds.constraints());
+            this.probability = bounds.joint();
         }
 
         private List<Problem> lint() {
@@ -240,13 +239,6 @@ public final class Assessment {
                     ? Optional.of(Finding.undecided("grade", Reason.NOT_VERIFIED)
                             .plusStep(Step.of("not-for-cutting", Args.NONE)))
                     : Optional.empty();
-        }
-
-        /** The side the frame is held to. */
-        private OptionalDouble joint(List<Constraint> constraints) {
-            return constraints.size() < rulebook.bounds().size() || constraints.isEmpty()
-                    ? OptionalDouble.empty()
-                    : OptionalDouble.of(Conformity.jointOdds(constraints).value());
         }
 
         private Map<String, FigureValue> figures() {
@@ -365,7 +357,11 @@ public final class Assessment {
         double volts = drive == null ? Double.NaN : drive.voltage().value();
         double supplied = job.supply().map(supply -> supply.voltage().value()).orElse(volts);
         double highest = Double.isNaN(volts) ? supplied : Double.isNaN(supplied) ? volts : Math.max(volts, supplied);
-        return Cautions.of(job.site(), new Cautions.Power(!chosen.isEmpty(), highest));
+        List<Caution> all = new ArrayList<>(Cautions.of(job.site(), new Cautions.Power(!chosen.isEmpty(), highest)));
+        SourceMarks marks = new SourceMarks(rulebook, job);
+        sizes.all().forEach(size -> all.addAll(marks.of(size.id(), size.source(), size.steps())));
+        all.addAll(marks.of(parts));
+        return all;
     }
 
     /** {@return the rooms that nobody asked for} */

@@ -3,8 +3,8 @@ package quoin.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import quoin.judge.Args;
-import quoin.judge.Bound;
 import quoin.judge.Catalogue;
 import quoin.judge.Caution;
 import quoin.judge.Conformity;
@@ -16,6 +16,7 @@ import quoin.judge.ReadingDoubt;
 import quoin.judge.Reason;
 import quoin.judge.Retake;
 import quoin.judge.Retakes;
+import quoin.judge.Source;
 import quoin.judge.Stage;
 import quoin.judge.Step;
 import quoin.judge.Verdict;
@@ -55,20 +56,22 @@ final class BoundChecks {
         return findings;
     }
 
-    /** The bounds that could be judged, for their odds together. */
-    List<Constraint> constraints() {
-        List<Constraint> constraints = new ArrayList<>();
+    /** The probability that all bounds hold together; empty where one of them cannot be judged or too much is open. */
+    OptionalDouble joint() {
+        List<BandCases> all = new ArrayList<>();
         for (BoundClause clause : rulebook.bounds()) {
             Optional<Estimate> estimate = figures.estimate(clause.figure());
-            Optional<Bound> bound = bound(clause);
-            if (estimate.isPresent() && bound.isPresent()) {
-                constraints.add(new Constraint(estimate.get(), bound.get()));
+            Optional<Limits.Stated> stated = stated(clause);
+            if (estimate.isEmpty() || stated.isEmpty()) {
+                return OptionalDouble.empty();
             }
+            all.add(BandCases.of(estimate.get(), stated.get()));
         }
-        return constraints;
+        return all.isEmpty() ? OptionalDouble.empty() : BandCases.joint(all);
     }
 
-    private Finding check(BoundClause clause) {
+    /** The finding of one bound. */
+    Finding check(BoundClause clause) {
         Optional<Estimate> estimate = figures.estimate(clause.figure());
         if (estimate.isEmpty()) {
             return unknown(clause);
@@ -80,12 +83,18 @@ final class BoundChecks {
         Limits.Stated stated = (Limits.Stated) limits;
         DecisionRule rule = clause.decideOr(rulebook.decide());
         Dimension dimension = dimension(catalogue, clause.figure());
-        Finding finding =
-                Conformity.check(clause.id(), estimate.get(), dimension, stated.bound(), rule, clause.source());
+        Source source = stated.source().isStated() ? stated.source() : clause.source();
+        List<Constraint> sides = stated.on(estimate.get());
+        Finding finding = stated.cases().isEmpty()
+                ? Conformity.check(clause.id(), sides, dimension, rule, source)
+                : Conformity.check(
+                        clause.id(), sides, BandCases.of(estimate.get(), stated).odds(), dimension, rule, source);
         for (Step step : stated.steps()) {
             finding = finding.plusStep(step);
         }
-        finding = finding.withCautions(limitsOfTheMethod(clause.figure(), finding.verdict()));
+        List<Caution> cautions = new ArrayList<>(limitsOfTheMethod(clause.figure(), finding.verdict()));
+        cautions.addAll(new SourceMarks(rulebook, job).of(clause.id(), clause.source(), finding.steps()));
+        finding = finding.withCautions(cautions);
         if (!isAccepted(clause.figure())) {
             return finding.asUndecided(Reason.READINGS_DISAGREE);
         }
@@ -135,18 +144,32 @@ final class BoundChecks {
         if (estimate.isEmpty() || !isAccepted(clause.figure())) {
             return Verdict.UNDECIDED;
         }
-        return bound(clause)
-                .map(bound -> Conformity.roughVerdict(estimate.get(), bound, clause.decideOr(rulebook.decide())))
-                .orElse(Verdict.UNDECIDED);
+        Optional<Limits.Stated> stated = stated(clause);
+        if (stated.isEmpty()) {
+            return Verdict.UNDECIDED;
+        }
+        List<Constraint> sides = stated.get().on(estimate.get());
+        return stated.get().cases().isEmpty() && sides.size() == 1
+                ? Conformity.roughVerdict(
+                        sides.get(0).estimate(), sides.get(0).bound(), clause.decideOr(rulebook.decide()))
+                : check(clause).verdict();
     }
 
     /** First order, sensitivities held: which readings by which of the instruments used would leave too little doubt. */
     List<Retake> candidates(BoundClause clause, List<ReadingDoubt> readings) {
         Optional<Estimate> estimate = figures.estimate(clause.figure());
-        Optional<Bound> bound = bound(clause);
-        return estimate.isEmpty() || bound.isEmpty()
-                ? List.of()
-                : Retakes.suggest(estimate.get(), bound.get(), clause.decideOr(rulebook.decide()), readings);
+        Optional<Limits.Stated> stated = stated(clause);
+        if (estimate.isEmpty() || stated.isEmpty()) {
+            return List.of();
+        }
+        for (Constraint side : stated.get().on(estimate.get())) {
+            List<Retake> retakes =
+                    Retakes.suggest(side.estimate(), side.bound(), clause.decideOr(rulebook.decide()), readings);
+            if (!retakes.isEmpty()) {
+                return retakes;
+            }
+        }
+        return List.of();
     }
 
     /** The readings that the figure of a clause hangs on, the largest share of its variance first. */
@@ -156,9 +179,9 @@ final class BoundChecks {
                 .orElse(List.of());
     }
 
-    private Optional<Bound> bound(BoundClause clause) {
+    private Optional<Limits.Stated> stated(BoundClause clause) {
         return clause.bound(figures, job.choose().parts()) instanceof Limits.Stated stated
-                ? Optional.of(stated.bound())
+                ? Optional.of(stated)
                 : Optional.empty();
     }
 

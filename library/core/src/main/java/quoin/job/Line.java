@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import quoin.chain.FrameFigures;
 import quoin.judge.Catalogue;
+import quoin.measure.Amount;
 import quoin.measure.Estimate;
 import quoin.measure.Uncertain;
 import quoin.opening.Gaps;
@@ -39,6 +40,11 @@ final class Line {
     private boolean compared;
 
     Line(Job job, Rulebook rulebook, Catalogue catalogue, Survey survey) {
+        this(job, rulebook, catalogue, survey, job.ordered());
+    }
+
+    /** With other sizes ordered than the job's. */
+    Line(Job job, Rulebook rulebook, Catalogue catalogue, Survey survey, Map<String, Amount> sizesOrdered) {
         this.job = job;
         this.rulebook = rulebook;
         this.catalogue = catalogue;
@@ -47,7 +53,7 @@ final class Line {
                 opening, Side.find(job.choose().rollerAt()).orElse(Side.HEAD), held());
         surveyed.putAll(OpeningFigures.againstNominal(opening, job.nominalWidthMm(), job.nominalLengthMm()));
         this.sizes =
-                Sizing.decide(rulebook, catalogue, this::known, job.choose().parts(), job.ordered());
+                Sizing.decide(rulebook, catalogue, this::known, job.choose().parts(), sizesOrdered);
         this.gaps = orderFigures();
     }
 

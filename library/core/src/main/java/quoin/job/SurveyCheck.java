@@ -9,7 +9,10 @@ import quoin.judge.Args;
 import quoin.judge.Finding;
 import quoin.judge.Reason;
 import quoin.judge.Step;
+import quoin.measure.Amount;
+import quoin.measure.Dimension;
 import quoin.measure.Instrument;
+import quoin.measure.Uncertain;
 import quoin.opening.Cannot;
 import quoin.opening.Corner;
 import quoin.opening.Finish;
@@ -71,7 +74,9 @@ final class SurveyCheck {
             needs.addAll(OpeningFigures.missing(survey, figure, roller, cannot));
         }
         List<String> all = new ArrayList<>(facts);
-        for (Survey.Place place : survey.walk(readings(needs))) {
+        List<Survey.Place> wanted = new ArrayList<>(readings(needs));
+        tooDoubtful().stream().filter(place -> !wanted.contains(place)).forEach(wanted::add);
+        for (Survey.Place place : survey.walk(wanted)) {
             all.add(place.text());
         }
         return List.copyOf(all);
@@ -100,6 +105,25 @@ final class SurveyCheck {
     private boolean isBareWithoutStill() {
         Finish finish = job.opening().finish();
         return finish.state() == Finish.State.BARE && finish.still().isEmpty();
+    }
+
+    /** Places that were read, yet not as well as the rulebook asks. */
+    private List<Survey.Place> tooDoubtful() {
+        List<Survey.Place> places = new ArrayList<>();
+        for (String need : rulebook.survey().goodTo().keySet()) {
+            place(need).filter(place -> isTooDoubtful(need, place)).ifPresent(places::add);
+        }
+        return places;
+    }
+
+    private boolean isTooDoubtful(String need, Survey.Place place) {
+        Amount most = rulebook.survey().goodTo().get(need);
+        return most != null && survey.has(place) && !(u(place) <= most.value());
+    }
+
+    /** The standard uncertainty of the mean of all that was read at a place. */
+    private double u(Survey.Place place) {
+        return survey.mean(place).map(Uncertain::standardUncertainty).orElse(Double.POSITIVE_INFINITY);
     }
 
     /** The readings to take: in front as the plan has them, behind and angles nobody has a square for as they stand. */
@@ -148,7 +172,7 @@ final class SurveyCheck {
                 ? Finding.pass("survey")
                 : Finding.undecided("survey", Reason.INCOMPLETE);
         for (String need : missing) {
-            finding = finding.plusStep(Step.of("missing", Args.of("what", need)));
+            finding = finding.plusStep(missing(need));
         }
         if (unseen.isPresent()) {
             finding = finding.plusStep(unseen.get());
@@ -161,6 +185,21 @@ final class SurveyCheck {
             finding = finding.plusStep(Step.of("taken-as-finished", Args.NONE));
         }
         return finding;
+    }
+
+    private Step missing(String need) {
+        Amount most = rulebook.survey().goodTo().get(need);
+        Optional<Survey.Place> place = place(need).filter(read -> isTooDoubtful(need, read));
+        if (most == null || place.isEmpty()) {
+            return Step.of("missing", Args.of("what", need));
+        }
+        Dimension dimension = most.dimension();
+        return Step.of(
+                "too-doubtful",
+                Args.of("what", need)
+                        .with("u", dimension.widthToAnswer(u(place.get())))
+                        .with("atMost", dimension.widthToAnswer(most.value()))
+                        .with("unit", dimension.answerUnit()));
     }
 
     /** Something is still to come on the sides, and nobody said how much. */

@@ -1,5 +1,6 @@
 package quoin.judge;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,12 +15,13 @@ import java.util.Optional;
  */
 public final class Args {
     /** No argument. */
-    public static final Args NONE = new Args(Map.of());
+    public static final Args NONE = new Args(new Object[0]);
 
-    private final Map<String, Object> values;
+    /** A name, its value, the next name, its value, and so on: there are few, and they are made often. */
+    private final Object[] flat;
 
-    private Args(Map<String, Object> values) {
-        this.values = values;
+    private Args(Object[] flat) {
+        this.flat = flat;
     }
 
     /**
@@ -90,14 +92,29 @@ public final class Args {
     }
 
     private Args add(String name, Object value) {
-        Map<String, Object> copy = new LinkedHashMap<>(values);
-        copy.put(name, value);
-        return new Args(Collections.unmodifiableMap(copy));
+        int at = indexOf(name);
+        Object[] copy = Arrays.copyOf(flat, at < 0 ? flat.length + 2 : flat.length);
+        copy[at < 0 ? flat.length : at] = name;
+        copy[at < 0 ? flat.length + 1 : at + 1] = value;
+        return new Args(copy);
+    }
+
+    private int indexOf(String name) {
+        for (int i = 0; i < flat.length; i += 2) {
+            if (flat[i].equals(name)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** {@return the values by name, in order: each a {@code String}, a {@code Double} or a {@code List<String>}} */
     public Map<String, Object> asMap() {
-        return values;
+        Map<String, Object> values = new LinkedHashMap<>();
+        for (int i = 0; i < flat.length; i += 2) {
+            values.put((String) flat[i], flat[i + 1]);
+        }
+        return Collections.unmodifiableMap(values);
     }
 
     /**
@@ -107,7 +124,8 @@ public final class Args {
      * @return a {@code String}, a {@code Double} or a {@code List<String>}; empty where there is none
      */
     public Optional<Object> get(String name) {
-        return Optional.ofNullable(values.get(name));
+        int at = indexOf(name);
+        return at < 0 ? Optional.empty() : Optional.of(flat[at + 1]);
     }
 
     static double requireFinite(double number, String what) {
@@ -125,16 +143,16 @@ public final class Args {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Args that && values.equals(that.values);
+        return other instanceof Args that && asMap().equals(that.asMap());
     }
 
     @Override
     public int hashCode() {
-        return values.hashCode();
+        return asMap().hashCode();
     }
 
     @Override
     public String toString() {
-        return values.toString();
+        return asMap().toString();
     }
 }

@@ -123,12 +123,64 @@ public final class Conformity {
      */
     public static Finding check(
             String clause, Estimate estimate, Dimension dimension, Bound bound, DecisionRule rule, Source source) {
-        Odds odds = odds(estimate, bound);
-        Margin margin = margin(Verdicts.governing(estimate), dimension, bound);
-        return Verdicts.decide(clause, estimate, bound, rule, odds)
+        return check(clause, List.of(new Constraint(estimate, bound)), dimension, rule, source);
+    }
+
+    /**
+     * The finding that a rule makes of a figure whose limits have doubts of their own: the doubt of a limit stands on the
+     * estimate that is held against it.
+     *
+     * @formula verdict by the rule; margin = the least of value &minus; atLeast and atMost &minus; value, its u with that of the
+     *     limit
+     * @unit as the figure
+     * @edge as for exact limits; where each limit has a doubt of its own, the more doubtful counts for {@code too-narrow}
+     * @source standard: JCGM 106:2012, 7.3, 8.3; a limit with a doubt: assumption
+     * @param clause the clause or check it is for
+     * @param sides the figure with its limits: one constraint, or one below and one above
+     * @param dimension the kind of quantity
+     * @param rule how sure one must be
+     * @param source where the limits come from
+     * @return the finding, with odds, margin and the step {@code bound}
+     */
+    public static Finding check(
+            String clause, List<Constraint> sides, Dimension dimension, DecisionRule rule, Source source) {
+        return check(clause, sides, jointOdds(sides), dimension, rule, source);
+    }
+
+    /**
+     * The finding that a rule makes of odds that were found otherwise, over several cases of the limits, say.
+     *
+     * @formula verdict of a guarded rule by the odds given, of any other by the sides; margin as for the sides
+     * @unit as the figure
+     * @edge undecided with {@code numerical} where the bounds of the odds reach over a threshold
+     * @source standard: JCGM 106:2012, 7.3, 8.3
+     * @param clause the clause or check it is for
+     * @param sides the figure with its likeliest limits: one constraint, or one below and one above
+     * @param odds the probability that the figure keeps its limits, whichever they are
+     * @param dimension the kind of quantity
+     * @param rule how sure one must be; a rule that does not go by odds goes by the sides
+     * @param source where the limits come from
+     * @return the finding, with odds, margin and the step {@code bound}
+     */
+    public static Finding check(
+            String clause, List<Constraint> sides, Odds odds, Dimension dimension, DecisionRule rule, Source source) {
+        Margin nearest = margin(sides.get(0), dimension);
+        Bound both = sides.get(0).bound();
+        for (Constraint side : sides.subList(1, sides.size())) {
+            Margin margin = margin(side, dimension);
+            nearest = margin.value() < nearest.value() ? margin : nearest;
+            both = new Bound(
+                    Math.max(both.atLeast(), side.bound().atLeast()),
+                    Math.min(both.atMost(), side.bound().atMost()));
+        }
+        return Verdicts.decide(clause, sides, both, rule, odds)
                 .withOdds(odds)
-                .withMargin(margin)
-                .plusStep(new Step("bound", args(dimension, bound, margin.against()), source));
+                .withMargin(nearest)
+                .plusStep(new Step("bound", args(dimension, both, nearest.against()), source));
+    }
+
+    private static Margin margin(Constraint side, Dimension dimension) {
+        return margin(Verdicts.governing(side.estimate()), dimension, side.bound());
     }
 
     private static Margin margin(Uncertain value, Dimension dimension, Bound bound) {

@@ -11,26 +11,37 @@ final class Verdicts {
     private Verdicts() {}
 
     static Finding decide(String clause, Estimate estimate, Bound bound, DecisionRule rule, Odds odds) {
-        if (rule instanceof DecisionRule.Guarded guarded) {
-            return guarded(clause, estimate, bound, guarded.probability(), odds);
+        return decide(clause, List.of(new Constraint(estimate, bound)), bound, rule, odds);
+    }
+
+    /** By all sides together; both limits at once are those of {@code both}. */
+    static Finding decide(String clause, List<Constraint> sides, Bound both, DecisionRule rule, Odds odds) {
+        Uncertain widest = widest(sides.get(0).estimate());
+        for (Constraint side : sides) {
+            Uncertain other = widest(side.estimate());
+            widest = other.standardUncertainty() > widest.standardUncertainty() ? other : widest;
         }
-        return banded(clause, estimate, bound, rule);
+        if (rule instanceof DecisionRule.Guarded guarded) {
+            return guarded(clause, widest, both, guarded.probability(), odds);
+        }
+        return banded(clause, sides, widest, both, rule);
     }
 
     /** Inside the drawn-in limits passes, outside the let-out limits fails; without a band one of them is true. */
-    private static Finding banded(String clause, Estimate estimate, Bound bound, DecisionRule rule) {
-        if (holds(estimate, bound, rule, 1)) {
+    private static Finding banded(
+            String clause, List<Constraint> sides, Uncertain widest, Bound bound, DecisionRule rule) {
+        if (sides.stream().allMatch(side -> holds(side.estimate(), side.bound(), rule, 1))) {
             return Finding.pass(clause);
         }
-        if (!holds(estimate, bound, rule, -1)) {
+        if (!sides.stream().allMatch(side -> holds(side.estimate(), side.bound(), rule, -1))) {
             return Finding.fail(clause);
         }
-        double band = band(widest(estimate), rule);
+        double band = band(widest, rule);
         return Finding.undecided(
                 clause, 2 * band > bound.atMost() - bound.atLeast() ? Reason.TOO_NARROW : Reason.DOUBT);
     }
 
-    private static Finding guarded(String clause, Estimate estimate, Bound bound, double p, Odds odds) {
+    private static Finding guarded(String clause, Uncertain widest, Bound bound, double p, Odds odds) {
         if (odds.lower() >= p) {
             return Finding.pass(clause);
         }
@@ -40,7 +51,7 @@ final class Verdicts {
         if (odds.upper() >= p || odds.lower() <= 1 - p) {
             return Finding.undecided(clause, Reason.NUMERICAL);
         }
-        return Finding.undecided(clause, Marginal.best(widest(estimate), bound) < p ? Reason.TOO_NARROW : Reason.DOUBT);
+        return Finding.undecided(clause, Marginal.best(widest, bound) < p ? Reason.TOO_NARROW : Reason.DOUBT);
     }
 
     /** The value that a two-sided limit must leave room for: the most doubtful part where all must be inside. */

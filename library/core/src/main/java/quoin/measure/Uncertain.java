@@ -612,7 +612,8 @@ public final class Uncertain implements Estimate {
         return new Uncertain(other, influences, places, changed, marked);
     }
 
-    private boolean isExact() {
+    /** {@return whether it depends on no influence at all} */
+    public boolean isExact() {
         for (double c : kept) {
             if (c != 0) {
                 return false;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 import quoin.judge.ReadingDoubt;
 import quoin.measure.Influence;
 import quoin.measure.Uncertain;
@@ -136,11 +137,25 @@ public record Survey(List<Reading> readings, double straightWithinMm, Finish fin
         return reading.in() == plane && reading.place().tiesOutline();
     }
 
-    /** {@return the mean of everything read there, or empty where nothing was} */
+    /** {@return the mean of everything read there, whatever the plane, or empty where nothing was} */
     Optional<Uncertain> mean(Span span) {
+        return mean(reading -> reading.of().equals(span));
+    }
+
+    /**
+     * The mean of everything that was read at a place, in whatever entries.
+     *
+     * @param place the place
+     * @return the mean with its doubt, or empty where nothing was read
+     */
+    public Optional<Uncertain> mean(Place place) {
+        return mean(reading -> reading.of().equals(place.of()) && reading.in() == place.in());
+    }
+
+    private Optional<Uncertain> mean(Predicate<Reading> which) {
         List<Uncertain> all = new ArrayList<>();
         for (int i = 0; i < readings.size(); i++) {
-            if (readings.get(i).of().equals(span)) {
+            if (which.test(readings.get(i))) {
                 all.addAll(observed(i));
             }
         }

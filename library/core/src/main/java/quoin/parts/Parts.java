@@ -1,5 +1,6 @@
 package quoin.parts;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -107,6 +108,38 @@ public final class Parts {
             case "fastener" -> fasteners.keySet();
             default -> throw new IllegalArgumentException("choice must be one of " + CHOICES + ", got " + choice);
         };
+    }
+
+    /**
+     * The numbers that were declared of a part.
+     *
+     * @param choice one of {@link #CHOICES}
+     * @param id the part's name
+     * @return the known ones; none where there is no such part
+     * @throws IllegalArgumentException if there is no such kind
+     */
+    public List<Declared> declared(String choice, String id) {
+        if (!names(choice).contains(id)) {
+            return List.of();
+        }
+        List<Declared> all = new ArrayList<>();
+        Fabric fabric = fabrics.get(id);
+        Drive drive = drives.get(id);
+        Profile profile = profiles.get(id);
+        Fastener fastener = fasteners.get(id);
+        if (choice.equals("fabric") && fabric != null) {
+            all.addAll(List.of(fabric.areaMass(), fabric.thickness(), fabric.rollWidth()));
+        } else if (choice.equals("drive") && drive != null) {
+            all.addAll(List.of(drive.torque(), drive.speed(), drive.ratedTime(), drive.turns()));
+            all.addAll(List.of(drive.voltage(), drive.current(), drive.ambient()));
+        } else if (choice.equals("profile") && profile != null) {
+            all.addAll(List.of(profile.lineMass(), profile.expansion()));
+            all.addAll(profile.stock());
+        } else if (choice.equals("fastener") && fastener != null) {
+            all.addAll(List.of(fastener.thread(), fastener.length(), fastener.hole(), fastener.countersink()));
+            fastener.pulls().forEach(pull -> all.addAll(List.of(pull.value(), pull.depth())));
+        }
+        return all.stream().filter(Declared::isKnown).toList();
     }
 
     /** {@return every field in a fixed order, parts sorted by name: the text that the digest is of} */

@@ -15,6 +15,7 @@ import quoin.judge.Step;
 import quoin.measure.Amount;
 import quoin.measure.Dimension;
 import quoin.measure.Estimate;
+import quoin.measure.Uncertain;
 
 /** One size: base, items, rounding. The sizes it refers to have been decided or refused before. */
 final class Deciding {
@@ -24,6 +25,8 @@ final class Deciding {
     private final Set<String> refused;
     private final Picking picking;
     private final List<Step> steps = new ArrayList<>();
+    private Uncertain deviation = Outcome.NO_DEVIATION;
+    private double outside;
 
     Deciding(
             Catalogue catalogue,
@@ -34,12 +37,17 @@ final class Deciding {
         this.catalogue = catalogue;
         this.decided = decided;
         this.refused = refused;
-        this.figures = figure -> {
-            Size size = decided.get(figure);
-            if (size != null) {
-                return Optional.of(size.asUncertain());
+        this.figures = new FigureSource() {
+            @Override
+            public Optional<Estimate> estimate(String figure) {
+                return refused.contains(figure) ? Optional.empty() : survey.estimate(figure);
             }
-            return refused.contains(figure) ? Optional.empty() : survey.estimate(figure);
+
+            @Override
+            public Optional<Estimate> forBands(String figure) {
+                Size size = decided.get(figure);
+                return size == null ? estimate(figure) : Optional.of(Uncertain.exact(size.value()));
+            }
         };
         this.picking = new Picking(figures, choices);
     }
@@ -51,15 +59,15 @@ final class Deciding {
         }
         Dimension dimension = found.amount().dimension();
         double value = found.amount().value();
-        for (Item item : clause.more()) {
-            Outcome term = term("more", item, dimension, clause.source());
+        for (int i = 0; i < clause.more().size(); i++) {
+            Outcome term = term("more", clause, i, dimension);
             if (!(term instanceof Outcome.Found more)) {
                 return term;
             }
             value += more.amount().value();
         }
-        for (Item item : clause.less()) {
-            Outcome term = term("less", item, dimension, clause.source());
+        for (int i = 0; i < clause.less().size(); i++) {
+            Outcome term = term("less", clause, i, dimension);
             if (!(term instanceof Outcome.Found less)) {
                 return term;
             }
@@ -87,16 +95,19 @@ final class Deciding {
                     "not-positive",
                     shown("value", found.amount().value(), dimension));
         }
-        return rounded;
+        return rounded instanceof Outcome.Found found ? new Outcome.Found(found.amount(), steps) : rounded;
     }
 
     private Outcome base(SizeClause clause) {
         if (clause.of() instanceof Base.OfQuota of) {
-            Outcome outcome = picking.pick(of.quota());
+            Outcome outcome = pick(of.quota(), clause.id() + ".of");
             if (outcome instanceof Outcome.Found found) {
-                steps.addAll(found.steps());
                 Amount amount = found.amount();
-                add("base-amount", shown("amount", amount.value(), amount.dimension()), clause.source());
+                add(
+                        "base-amount",
+                        shown("amount", amount.value(), amount.dimension()),
+                        found.source().isStated() ? found.source() : clause.source());
+                join(found, 1);
             }
             return outcome;
         }
@@ -155,8 +166,45 @@ final class Deciding {
         return found(value, dimension);
     }
 
-    private Outcome term(String code, Item item, Dimension dimension, Source clauseSource) {
-        Outcome outcome = picking.pick(item.quota());
+    /** The amount at the estimate, with the odds of the others where its figure's doubt reaches an edge. */
+    private Outcome pick(Quota quota, String place) {
+        Outcome outcome = picking.pick(quota, place);
+        List<Picking.Case> cases = picking.cases(quota, place);
+        double lost = 0;
+        for (Picking.Case open : cases) {
+            lost += open.outcome() instanceof Outcome.Lost ? open.odds() : 0;
+        }
+        List<Step> odds = Picking.oddsOf(quota, cases);
+        if (outcome instanceof Outcome.Found found) {
+            outside = StrictMath.max(outside, lost);
+            steps.addAll(found.steps());
+            steps.addAll(odds);
+        } else if (outcome instanceof Outcome.Lost none && !cases.isEmpty()) {
+            return new Outcome.Lost(none.cause(), none.why(), 1 - lost, odds);
+        }
+        return outcome;
+    }
+
+    private void join(Outcome.Found found, double times) {
+        if (found.deviation().influences().size() > 0) {
+            deviation = deviation.plus(found.deviation().times(times));
+        }
+    }
+
+    /** How likely it is that a band which was picked does not hold, since the figure is above the last. */
+    double outside() {
+        return outside;
+    }
+
+    /** How far the numbers of the rule may be off together. */
+    Uncertain deviation() {
+        return deviation;
+    }
+
+    private Outcome term(String code, SizeClause clause, int at, Dimension dimension) {
+        boolean more = code.equals("more");
+        Item item = (more ? clause.more() : clause.less()).get(at);
+        Outcome outcome = pick(item.quota(), clause.id() + "." + code + "." + at);
         if (!(outcome instanceof Outcome.Found found)) {
             return outcome;
         }
@@ -164,23 +212,22 @@ final class Deciding {
         if (amount.dimension() != dimension) {
             return wrongDimension(dimension, amount.dimension());
         }
-        steps.addAll(found.steps());
         Args args = shown("amount", amount.value(), dimension).with("times", item.times());
+        double u = found.deviation().standardUncertainty();
+        args = u > 0 ? args.with("u", dimension.widthToAnswer(u)) : args;
         if (!item.because().isEmpty()) {
             args = args.with("because", item.because());
         }
-        add(code, args, source(item, clauseSource));
+        add(code, args, source(item, found.source(), clause.source()));
+        join(found, more ? item.times() : -item.times());
         double value = amount.value() * item.times();
         return Double.isFinite(value)
                 ? found(value, dimension)
                 : Picking.lost(Outcome.Cause.NOT_VERIFIED, "out-of-range", args);
     }
 
-    private static Source source(Item item, Source clauseSource) {
-        if (item.source().isStated()) {
-            return item.source();
-        }
-        return item.quota() instanceof Quota.Fixed fixed && fixed.source().isStated() ? fixed.source() : clauseSource;
+    private static Source source(Item item, Source number, Source clause) {
+        return item.source().isStated() ? item.source() : number.isStated() ? number : clause;
     }
 
     private Outcome round(Rounding rounding, double value, Dimension dimension) {
@@ -227,8 +274,9 @@ final class Deciding {
                 .with("residual", dimension.widthToAnswer(from - to));
     }
 
-    private Outcome found(double value, Dimension dimension) {
-        return new Outcome.Found(new Amount(value, dimension), steps);
+    /** On the way: the steps are handed out at the end. */
+    private static Outcome found(double value, Dimension dimension) {
+        return new Outcome.Found(new Amount(value, dimension), List.of());
     }
 
     private void add(String code, Args args, Source source) {

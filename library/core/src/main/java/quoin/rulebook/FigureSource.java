@@ -13,4 +13,15 @@ public interface FigureSource {
      * @return the estimate, in base units; empty where the readings do not determine it
      */
     Optional<Estimate> estimate(String figure);
+
+    /**
+     * The estimate by which a figure picks a band. A size picks it at its nominal value, whatever the doubt of the cut: tables
+     * are entered by nominal size.
+     *
+     * @param figure its name
+     * @return the estimate, in base units; empty where the readings do not determine it
+     */
+    default Optional<Estimate> forBands(String figure) {
+        return estimate(figure);
+    }
 }

@@ -26,8 +26,9 @@ public final class Lint {
      */
     public static List<Problem> problems(Rulebook rulebook, Catalogue catalogue, List<Parts> parts) {
         Report report = new Report();
-        Names names = new Names(rulebook.sizes(), catalogue);
+        Names names = new Names(rulebook, catalogue);
         new FrameLint(report).check(rulebook, parts);
+        new TableLint(report, new QuotaLint(report, names, parts)).check(rulebook);
         new SizeLint(report, names, parts).check(rulebook.sizes());
         new BoundLint(report, names, parts).check(rulebook.bounds());
         new RangeLint(report).check(rulebook);

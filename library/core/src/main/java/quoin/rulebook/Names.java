@@ -1,6 +1,8 @@
 package quoin.rulebook;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,10 +27,10 @@ final class Names {
     private final Map<String, Dimension> dimensions = new LinkedHashMap<>();
     private final Set<String> cyclic;
 
-    Names(List<SizeClause> clauses, Catalogue catalogue) {
+    Names(Rulebook rulebook, Catalogue catalogue) {
         this.catalogue = catalogue;
-        clauses.forEach(clause -> sizes.putIfAbsent(clause.id(), clause));
-        SizeOrder order = SizeOrder.of(clauses);
+        rulebook.sizes().forEach(clause -> sizes.putIfAbsent(clause.id(), clause));
+        SizeOrder order = rulebook.order();
         this.cyclic = order.cyclic();
         for (SizeClause clause : order.sorted()) {
             ofBase(clause.of()).ifPresent(dimension -> dimensions.put(clause.id(), dimension));
@@ -53,6 +55,28 @@ final class Names {
 
     Set<String> cyclic() {
         return cyclic;
+    }
+
+    /** The way from a size on a cycle, or between two, back to a size that it has passed: a, b, a. */
+    List<String> cycleFrom(String id, int most) {
+        List<String> way = new ArrayList<>(List.of(id));
+        Set<String> passed = new HashSet<>(way);
+        String at = id;
+        boolean open = true;
+        while (open && way.size() < most) {
+            at = next(at, id);
+            way.add(at);
+            open = passed.add(at);
+        }
+        return way;
+    }
+
+    /** A size on a cycle that a clause refers to: the start again if it can be. */
+    private String next(String at, String start) {
+        List<String> next = SizeOrder.figures(sizes.getOrDefault(at, SizeClause.of(at, new Base.OfFigure(at)))).stream()
+                .filter(cyclic::contains)
+                .toList();
+        return next.contains(start) || next.isEmpty() ? start : next.get(0);
     }
 
     boolean isSize(String name) {

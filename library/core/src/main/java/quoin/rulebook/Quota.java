@@ -13,14 +13,32 @@ public sealed interface Quota {
     /**
      * One amount, whatever the opening.
      *
-     * @param amount the amount
-     * @param source where it comes from
+     * @param number the amount with what it rests on
      */
-    record Fixed(Amount amount, Source source) implements Quota {
+    record Fixed(Stated number) implements Quota {
         /** Checks that nothing is missing. */
         public Fixed {
-            Objects.requireNonNull(amount, "amount");
-            Objects.requireNonNull(source, "source");
+            Objects.requireNonNull(number, "number");
+        }
+
+        /**
+         * One amount with its source.
+         *
+         * @param amount the amount
+         * @param source where it comes from
+         */
+        public Fixed(Amount amount, Source source) {
+            this(Stated.of(amount).withBecause("", source));
+        }
+
+        /** {@return the amount} */
+        public Amount amount() {
+            return number.amount();
+        }
+
+        /** {@return where it comes from; unstated where the clause's source holds} */
+        public Source source() {
+            return number.source();
         }
     }
 
@@ -30,12 +48,24 @@ public sealed interface Quota {
      *
      * @param by the figure or size that picks the band, at its estimate
      * @param bands the bands, in ascending order
+     * @param table the named table of the rulebook that they are; empty where they stand in the clause itself
      */
-    record Banded(String by, List<Band> bands) implements Quota {
+    record Banded(String by, List<Band> bands, String table) implements Quota {
         /** Copies the list. */
         public Banded {
             Checks.named(by, "by");
             bands = List.copyOf(bands);
+            Objects.requireNonNull(table, "table");
+        }
+
+        /**
+         * Bands that stand in the clause itself.
+         *
+         * @param by the figure or size that picks the band, at its estimate
+         * @param bands the bands, in ascending order
+         */
+        public Banded(String by, List<Band> bands) {
+            this(by, bands, "");
         }
     }
 
@@ -43,13 +73,28 @@ public sealed interface Quota {
      * One band.
      *
      * @param upTo its upper edge, which belongs to it
-     * @param amount the amount in it
+     * @param number the amount in it, with what it rests on
      */
-    record Band(Amount upTo, Amount amount) {
+    record Band(Amount upTo, Stated number) {
         /** Checks that nothing is missing. */
         public Band {
             Objects.requireNonNull(upTo, "upTo");
-            Objects.requireNonNull(amount, "amount");
+            Objects.requireNonNull(number, "number");
+        }
+
+        /**
+         * A band of a bare amount.
+         *
+         * @param upTo its upper edge, which belongs to it
+         * @param amount the amount in it
+         */
+        public Band(Amount upTo, Amount amount) {
+            this(upTo, Stated.of(amount));
+        }
+
+        /** {@return the amount in it} */
+        public Amount amount() {
+            return number.amount();
         }
     }
 
@@ -57,13 +102,20 @@ public sealed interface Quota {
      * An amount for each part that may be chosen.
      *
      * @param choice the kind of part, such as {@code drive}
-     * @param amounts the amount for each part, by the part's name, in the order of the document
+     * @param numbers the amount for each part with what it rests on, by the part's name, in the order of the document
      */
-    record ByChoice(String choice, Map<String, Amount> amounts) implements Quota {
+    record ByChoice(String choice, Map<String, Stated> numbers) implements Quota {
         /** Copies the map. */
         public ByChoice {
             Checks.named(choice, "choice");
-            amounts = Collections.unmodifiableMap(new LinkedHashMap<>(amounts));
+            numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
+        }
+
+        /** {@return the amount for each part, by the part's name, in the order of the document} */
+        public Map<String, Amount> amounts() {
+            Map<String, Amount> amounts = new LinkedHashMap<>();
+            numbers.forEach((part, number) -> amounts.put(part, number.amount()));
+            return amounts;
         }
     }
 
@@ -74,6 +126,19 @@ public sealed interface Quota {
      * @return the quota
      */
     static Quota fixed(Amount amount) {
-        return new Fixed(amount, Source.UNSTATED);
+        return new Fixed(Stated.of(amount));
+    }
+
+    /**
+     * Bare amounts by choice of a part.
+     *
+     * @param choice the kind of part, such as {@code drive}
+     * @param amounts the amount for each part, by the part's name
+     * @return the quota
+     */
+    static Quota.ByChoice byChoice(String choice, Map<String, Amount> amounts) {
+        Map<String, Stated> numbers = new LinkedHashMap<>();
+        amounts.forEach((part, amount) -> numbers.put(part, Stated.of(amount)));
+        return new ByChoice(choice, numbers);
     }
 }

@@ -32,8 +32,8 @@ final class QuotaLint {
         if (quota instanceof Quota.Fixed fixed) {
             amount(fixed.amount(), fixedAt, kind, check);
         } else if (quota instanceof Quota.Banded banded) {
-            by(banded, at + "/bands/by", orderCode);
-            bands(banded, at + "/bands/amounts", kind, check);
+            by(banded, at + (banded.table().isEmpty() ? "/bands/by" : "/by"), orderCode);
+            bands(banded, at, kind, check);
         } else if (quota instanceof Quota.ByChoice by) {
             choice(by, at, kind, check);
         }
@@ -59,30 +59,54 @@ final class QuotaLint {
     }
 
     private void bands(Quota.Banded banded, String at, Optional<Dimension> kind, Check check) {
-        if (banded.bands().isEmpty()) {
-            report.error("band-gap", at, Args.of("by", banded.by()).with("above", 0.0));
+        Optional<Dimension> edges = names.dimension(banded.by());
+        if (banded.table().isEmpty()) {
+            bands(banded.by(), banded.bands(), at + "/bands/amounts", edges, kind);
+            for (int i = 0; i < banded.bands().size(); i++) {
+                check.of(banded.bands().get(i).amount(), at + "/bands/amounts/" + i + "/amount");
+            }
             return;
         }
-        Dimension edge = banded.bands().get(0).upTo().dimension();
-        Dimension edges = names.dimension(banded.by()).orElse(edge);
-        Dimension amounts = kind.orElse(banded.bands().get(0).amount().dimension());
-        for (int i = 0; i < banded.bands().size(); i++) {
-            Quota.Band band = banded.bands().get(i);
+        for (Quota.Band band : banded.bands()) {
+            edges.ifPresent(expected -> report.dimension(expected, band.upTo().dimension(), at + "/by"));
+            kind.ifPresent(expected -> report.dimension(expected, band.amount().dimension(), at + "/table"));
+            check.of(band.amount(), at + "/table");
+        }
+    }
+
+    /** What is wrong with a list of bands, whoever uses it. */
+    void bands(String by, List<Quota.Band> bands, String at, Optional<Dimension> edges, Optional<Dimension> amounts) {
+        if (bands.isEmpty()) {
+            report.error("band-gap", at, Args.of("by", by).with("above", 0.0));
+            return;
+        }
+        Dimension edge = edges.orElse(bands.get(0).upTo().dimension());
+        Dimension amount = amounts.orElse(bands.get(0).amount().dimension());
+        for (int i = 0; i < bands.size(); i++) {
+            Quota.Band band = bands.get(i);
             String pointer = at + "/" + i + "/upTo";
-            amount(band.upTo(), pointer, Optional.of(edges), (amount, place) -> report.above(0, amount, place));
-            amount(band.amount(), at + "/" + i + "/amount", Optional.of(amounts), check);
+            amount(band.upTo(), pointer, Optional.of(edge), (value, place) -> report.above(0, value, place));
+            amount(band.amount(), at + "/" + i + "/amount", Optional.of(amount), (value, place) -> {});
             if (i > 0) {
-                order(banded, banded.bands().get(i - 1).upTo(), band.upTo(), pointer);
+                order(by, bands, i, pointer);
             }
         }
     }
 
-    /** The witness is the value that more than one band claims. */
-    private void order(Quota.Banded banded, Amount before, Amount edge, String pointer) {
+    /** The witness is what more than one band claims: from above the next lower edge before it, up to its own. */
+    private void order(String by, List<Quota.Band> bands, int at, String pointer) {
+        Amount before = bands.get(at - 1).upTo();
+        Amount edge = bands.get(at).upTo();
         if (edge.value() > before.value() || edge.dimension() != before.dimension()) {
             return;
         }
-        Args args = Args.of("by", banded.by())
+        double above = 0;
+        for (Quota.Band band : bands.subList(0, at)) {
+            double lower = band.upTo().value();
+            above = lower < edge.value() && lower > above ? lower : above;
+        }
+        Args args = Args.of("by", by)
+                .with("above", edge.dimension().toAnswer(above))
                 .with("witness", edge.toAnswer())
                 .with("before", before.toAnswer())
                 .with("unit", edge.dimension().answerUnit());

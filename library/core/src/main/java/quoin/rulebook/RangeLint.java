@@ -30,7 +30,7 @@ final class RangeLint {
         for (BoundClause clause : rulebook.bounds()) {
             limits.merge(clause.figure(), limits(clause), Range::limitedTo);
         }
-        Map<String, Range> ranges = ranges(rulebook.sizes(), limits);
+        Map<String, Range> ranges = ranges(rulebook.order(), limits);
         Map<String, Double> cuts = new LinkedHashMap<>();
         rulebook.sizes().forEach(clause -> cuts.put(clause.id(), clause.cutWithin()));
         for (int i = 0; i < rulebook.bounds().size(); i++) {
@@ -72,9 +72,9 @@ final class RangeLint {
     }
 
     /** Each size before its own limits. */
-    private static Map<String, Range> ranges(List<SizeClause> sizes, Map<String, Range> limits) {
+    private static Map<String, Range> ranges(SizeOrder order, Map<String, Range> limits) {
         Map<String, Range> ranges = new LinkedHashMap<>();
-        for (SizeClause clause : SizeOrder.of(sizes).sorted()) {
+        for (SizeClause clause : order.sorted()) {
             Range range = base(clause.of(), ranges, limits);
             for (Item item : clause.more()) {
                 range = range.plus(Range.hull(Names.amounts(item.quota())).times(item.times()));

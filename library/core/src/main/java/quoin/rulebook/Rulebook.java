@@ -26,6 +26,9 @@ public final class Rulebook {
     private final SurveyRule survey;
     private final @Nullable FixingRule fixings;
     private final @Nullable List<String> siteAsks;
+    private final List<Table> tables;
+    private final List<String> sourceAsks;
+    private final SizeOrder order;
 
     private Rulebook(
             String id,
@@ -38,7 +41,10 @@ public final class Rulebook {
             List<BoundClause> bounds,
             SurveyRule survey,
             @Nullable FixingRule fixings,
-            @Nullable List<String> siteAsks) {
+            @Nullable List<String> siteAsks,
+            List<Table> tables,
+            List<String> sourceAsks,
+            SizeOrder order) {
         this.id = id;
         this.version = version;
         this.effective = effective;
@@ -50,6 +56,9 @@ public final class Rulebook {
         this.survey = survey;
         this.fixings = fixings;
         this.siteAsks = siteAsks == null ? null : List.copyOf(siteAsks);
+        this.tables = List.copyOf(tables);
+        this.sourceAsks = List.copyOf(sourceAsks);
+        this.order = order;
     }
 
     /**
@@ -79,7 +88,10 @@ public final class Rulebook {
                 List.of(),
                 SurveyRule.NONE,
                 null,
-                null);
+                null,
+                List.of(),
+                List.of(),
+                SizeOrder.of(List.of()));
     }
 
     /**
@@ -89,7 +101,21 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withFrame(FrameRule rule) {
-        return new Rulebook(id, version, effective, title, decide, rule, sizes, bounds, survey, fixings, siteAsks);
+        return new Rulebook(
+                id,
+                version,
+                effective,
+                title,
+                decide,
+                rule,
+                sizes,
+                bounds,
+                survey,
+                fixings,
+                siteAsks,
+                tables,
+                sourceAsks,
+                order);
     }
 
     /**
@@ -99,7 +125,21 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withSizes(List<SizeClause> clauses) {
-        return new Rulebook(id, version, effective, title, decide, frame, clauses, bounds, survey, fixings, siteAsks);
+        return new Rulebook(
+                id,
+                version,
+                effective,
+                title,
+                decide,
+                frame,
+                clauses,
+                bounds,
+                survey,
+                fixings,
+                siteAsks,
+                tables,
+                sourceAsks,
+                SizeOrder.of(clauses));
     }
 
     /**
@@ -109,7 +149,21 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withBounds(List<BoundClause> clauses) {
-        return new Rulebook(id, version, effective, title, decide, frame, sizes, clauses, survey, fixings, siteAsks);
+        return new Rulebook(
+                id,
+                version,
+                effective,
+                title,
+                decide,
+                frame,
+                sizes,
+                clauses,
+                survey,
+                fixings,
+                siteAsks,
+                tables,
+                sourceAsks,
+                order);
     }
 
     /**
@@ -119,7 +173,21 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withSurvey(SurveyRule rule) {
-        return new Rulebook(id, version, effective, title, decide, frame, sizes, bounds, rule, fixings, siteAsks);
+        return new Rulebook(
+                id,
+                version,
+                effective,
+                title,
+                decide,
+                frame,
+                sizes,
+                bounds,
+                rule,
+                fixings,
+                siteAsks,
+                tables,
+                sourceAsks,
+                order);
     }
 
     /**
@@ -129,7 +197,21 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withFixings(FixingRule rule) {
-        return new Rulebook(id, version, effective, title, decide, frame, sizes, bounds, survey, rule, siteAsks);
+        return new Rulebook(
+                id,
+                version,
+                effective,
+                title,
+                decide,
+                frame,
+                sizes,
+                bounds,
+                survey,
+                rule,
+                siteAsks,
+                tables,
+                sourceAsks,
+                order);
     }
 
     /**
@@ -139,7 +221,57 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withSiteAsks(List<String> facts) {
-        return new Rulebook(id, version, effective, title, decide, frame, sizes, bounds, survey, fixings, facts);
+        return new Rulebook(
+                id,
+                version,
+                effective,
+                title,
+                decide,
+                frame,
+                sizes,
+                bounds,
+                survey,
+                fixings,
+                facts,
+                tables,
+                sourceAsks,
+                order);
+    }
+
+    /**
+     * The same rulebook with these named tables.
+     *
+     * @param named the tables
+     * @return the changed copy
+     */
+    public Rulebook withTables(List<Table> named) {
+        return new Rulebook(
+                id,
+                version,
+                effective,
+                title,
+                decide,
+                frame,
+                sizes,
+                bounds,
+                survey,
+                fixings,
+                siteAsks,
+                named,
+                sourceAsks,
+                order);
+    }
+
+    /**
+     * The same rulebook asking these dates of every source that a result rests on.
+     *
+     * @param dates {@code verifiedOn}, {@code reviewBy}, both, or none
+     * @return the changed copy
+     */
+    public Rulebook withSourceAsks(List<String> dates) {
+        return new Rulebook(
+                id, version, effective, title, decide, frame, sizes, bounds, survey, fixings, siteAsks, tables, dates,
+                order);
     }
 
     /** {@return its name} */
@@ -175,6 +307,11 @@ public final class Rulebook {
     /** {@return how the sizes are decided} */
     public List<SizeClause> sizes() {
         return sizes;
+    }
+
+    /** Which sizes can be decided, each after those it refers to. */
+    SizeOrder order() {
+        return order;
     }
 
     /** {@return the bounds} */
@@ -214,6 +351,16 @@ public final class Rulebook {
         return names;
     }
 
+    /** {@return the named tables} */
+    public List<Table> tables() {
+        return tables;
+    }
+
+    /** {@return the dates that every source must have for a result without a mark: {@code verifiedOn}, {@code reviewBy}} */
+    public List<String> sourceAsks() {
+        return sourceAsks;
+    }
+
     /** {@return every field in a fixed order, clauses sorted by id: the text that the digest is of} */
     public String canonicalText() {
         return RulebookText.of(this).toString();
@@ -237,7 +384,9 @@ public final class Rulebook {
                 && bounds.equals(that.bounds)
                 && survey.equals(that.survey)
                 && Objects.equals(fixings, that.fixings)
-                && Objects.equals(siteAsks, that.siteAsks);
+                && Objects.equals(siteAsks, that.siteAsks)
+                && tables.equals(that.tables)
+                && sourceAsks.equals(that.sourceAsks);
     }
 
     @Override

@@ -4,7 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
 import quoin.judge.DecisionRule;
+import quoin.judge.Source;
 import quoin.measure.Amount;
+import quoin.measure.Doubt;
 import quoin.parts.CanonicalText;
 
 /** The canonical text of a rulebook: every field in a fixed order, clauses sorted by id. */
@@ -24,12 +26,15 @@ final class RulebookText {
         writer.frame(rulebook.frame());
         rulebook.sizes().stream().sorted(Comparator.comparing(SizeClause::id)).forEach(writer::size);
         rulebook.bounds().stream().sorted(Comparator.comparing(BoundClause::id)).forEach(writer::bound);
+        rulebook.tables().stream().sorted(Comparator.comparing(Table::id)).forEach(writer::table);
         rulebook.survey().needs().stream().sorted().forEach(need -> writer.text.text("needs", need));
         if (!Double.isNaN(rulebook.survey().detectsMm())) {
             writer.text.number("detects", rulebook.survey().detectsMm());
         }
+        new TreeMap<>(rulebook.survey().goodTo()).forEach(writer::goodTo);
         rulebook.fixings().ifPresent(writer::fixings);
         rulebook.siteAsks().ifPresent(writer::siteAsks);
+        rulebook.sourceAsks().stream().sorted().forEach(date -> writer.text.text("sources.asks", date));
         return writer.text;
     }
 
@@ -85,21 +90,53 @@ final class RulebookText {
         text.open(name);
         if (quota instanceof Quota.Fixed fixed) {
             text.amount("amount", fixed.amount()).source(fixed.source());
+            own(fixed.number().withBecause(fixed.number().because(), Source.UNSTATED));
         } else if (quota instanceof Quota.Banded banded) {
             text.text("by", banded.by());
-            for (Quota.Band band : banded.bands()) {
-                text.open("band")
-                        .amount("upTo", band.upTo())
-                        .amount("amount", band.amount())
-                        .close();
+            if (!banded.table().isEmpty()) {
+                text.text("table", banded.table());
             }
+            banded.bands().forEach(this::band);
         } else if (quota instanceof Quota.ByChoice by) {
             text.text("choice", by.choice());
-            new TreeMap<>(by.amounts()).forEach((part, amount) -> {
-                text.open("part").text("id", part).amount("amount", amount).close();
+            new TreeMap<>(by.numbers()).forEach((part, number) -> {
+                text.open("part").text("id", part).amount("amount", number.amount());
+                own(number);
+                text.close();
             });
         }
         text.close();
+    }
+
+    private void band(Quota.Band band) {
+        text.open("band").amount("upTo", band.upTo()).amount("amount", band.amount());
+        own(band.number());
+        text.close();
+    }
+
+    /** What a number has beside its amount; nothing where it has nothing, so that older digests stay. */
+    private void own(Stated number) {
+        if (number.isBare()) {
+            return;
+        }
+        text.open("number").text("id", number.id());
+        for (Doubt doubt : number.doubt()) {
+            text.text("doubt", doubt.statement().name())
+                    .text("growth", doubt.growth().name())
+                    .number("is", doubt.amount())
+                    .number("k", doubt.coverageFactor());
+        }
+        text.text("because", number.because()).source(number.source()).close();
+    }
+
+    private void table(Table table) {
+        text.open("table").text("id", table.id()).text("title", table.title());
+        table.bands().forEach(this::band);
+        text.text("because", table.because()).source(table.source()).close();
+    }
+
+    private void goodTo(String place, Amount u) {
+        text.open("goodTo").text("of", place).amount("u", u).close();
     }
 
     private void round(Rounding round) {

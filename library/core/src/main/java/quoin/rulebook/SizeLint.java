@@ -14,7 +14,7 @@ final class SizeLint {
     /** The sizes without which there is no frame. */
     private static final List<String> REQUIRED = List.of("frame.width", "frame.length");
 
-    /** So many sizes of a cycle are named. */
+    /** A cycle is named as far as this. */
     private static final int SHOWN = 20;
 
     private static final String ORDER = "order-figure-in-size";
@@ -51,7 +51,7 @@ final class SizeLint {
             report.error("size-named-as-figure", at + "/id", Args.of("id", clause.id()));
         }
         if (names.cyclic().contains(clause.id())) {
-            List<String> cycle = names.cyclic().stream().sorted().limit(SHOWN).toList();
+            List<String> cycle = names.cycleFrom(clause.id(), SHOWN);
             report.error("cycle", at + "/of", Args.of("size", clause.id()).with("sizes", cycle));
         }
         base(clause, at + "/of");

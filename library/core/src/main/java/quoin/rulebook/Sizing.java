@@ -7,12 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import quoin.judge.Args;
 import quoin.judge.Catalogue;
+import quoin.judge.DecisionRule;
 import quoin.judge.Finding;
+import quoin.judge.Odds;
 import quoin.judge.Reason;
 import quoin.judge.Source;
 import quoin.judge.Step;
 import quoin.measure.Amount;
 import quoin.measure.Dimension;
+import quoin.measure.Uncertain;
 
 /**
  * How big the parts are made: the sizes of a rulebook, decided for one job.
@@ -25,10 +28,18 @@ public final class Sizing {
     private final FigureSource survey;
     private final Map<String, String> choices;
     private final Map<String, Amount> ordered;
+    private final DecisionRule rule;
+    private final List<Finding> atEdges = new ArrayList<>();
     private final Map<String, Size> decided = new LinkedHashMap<>();
     private final Map<String, Finding> refused = new LinkedHashMap<>();
 
-    private Sizing(Catalogue catalogue, FigureSource survey, Map<String, String> choices, Map<String, Amount> ordered) {
+    private Sizing(
+            Catalogue catalogue,
+            FigureSource survey,
+            Map<String, String> choices,
+            Map<String, Amount> ordered,
+            DecisionRule rule) {
+        this.rule = rule;
         this.catalogue = catalogue;
         this.survey = survey;
         this.choices = choices;
@@ -39,7 +50,9 @@ public final class Sizing {
      * Decides every size of a rulebook, each after those it refers to, whatever their order.
      *
      * <p>A size that cannot be decided is a finding under its name: fail where no size fits (above the last band, at or
-     * below zero, below the shortest of a list), undecided where something is not determined or not known.
+     * below zero, below the shortest of a list), undecided where something is not determined or not known, and where the
+     * doubt of a figure reaches the last edge of its bands ({@link Sizes#atEdges()}). Where it reaches an edge between two
+     * bands, the size is decided at the estimate and its steps show both amounts with their odds.
      *
      * @param rulebook the rules
      * @param catalogue the figures with their dimensions, the job's declared ones included
@@ -55,11 +68,12 @@ public final class Sizing {
             FigureSource survey,
             Map<String, String> choices,
             Map<String, Amount> ordered) {
-        return new Sizing(catalogue, survey, choices, ordered).all(rulebook.sizes());
+        return new Sizing(catalogue, survey, choices, ordered, rulebook.decide()).all(rulebook);
     }
 
-    private Sizes all(List<SizeClause> clauses) {
-        SizeOrder.of(clauses).sorted().forEach(this::one);
+    private Sizes all(Rulebook rulebook) {
+        List<SizeClause> clauses = rulebook.sizes();
+        rulebook.order().sorted().forEach(this::one);
         List<Size> sizes = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         Map<String, Integer> count = new LinkedHashMap<>();
@@ -77,7 +91,7 @@ public final class Sizing {
         ordered.keySet().stream()
                 .filter(id -> !count.containsKey(id))
                 .forEach(id -> findings.add(unknown(id, "unknown-size")));
-        return new Sizes(sizes, findings);
+        return new Sizes(sizes, findings, atEdges);
     }
 
     private static Finding unknown(String id, String code) {
@@ -85,21 +99,37 @@ public final class Sizing {
     }
 
     private void one(SizeClause clause) {
-        Outcome outcome = new Deciding(catalogue, survey, choices, decided, refused.keySet()).decide(clause);
+        Deciding deciding = new Deciding(catalogue, survey, choices, decided, refused.keySet());
+        Outcome outcome = deciding.decide(clause);
         Outcome settled = Optional.ofNullable(ordered.get(clause.id()))
                 .map(amount -> override(outcome, amount))
                 .orElse(outcome);
         if (settled instanceof Outcome.Found found) {
-            decided.put(clause.id(), size(clause, found));
+            boolean made = !ordered.containsKey(clause.id());
+            decided.put(clause.id(), size(clause, found, made ? deciding.deviation() : Outcome.NO_DEVIATION));
+            if (made && deciding.outside() > 0) {
+                atEdges.add(atEdge(clause.id(), deciding.outside(), found.steps()));
+            }
         } else if (settled instanceof Outcome.Lost lost) {
-            refused.put(clause.id(), lost.ofSize(clause.id()));
+            refused.put(clause.id(), lost.ofSize(clause.id(), rule));
         }
     }
 
-    private static Size size(SizeClause clause, Outcome.Found found) {
+    /** There may be no band for it: by the odds that there is one. */
+    private Finding atEdge(String id, double outside, List<Step> steps) {
+        boolean sure = !(rule instanceof DecisionRule.Guarded guarded) || 1 - outside >= guarded.probability();
+        Finding finding = sure ? Finding.pass(id) : Finding.undecided(id, Reason.DOUBT);
+        for (Step step : steps) {
+            finding = step.code().endsWith("-odds") ? finding.plusStep(step) : finding;
+        }
+        return finding.withOdds(Odds.firstOrder(1 - outside));
+    }
+
+    private static Size size(SizeClause clause, Outcome.Found found, Uncertain deviation) {
         double within = Double.isNaN(clause.cutWithin()) ? 0 : clause.cutWithin();
         Amount amount = found.amount();
-        return new Size(clause.id(), amount.value(), amount.dimension(), within, found.steps(), clause.source());
+        return new Size(
+                clause.id(), amount.value(), amount.dimension(), within, deviation, found.steps(), clause.source());
     }
 
     private static Outcome override(Outcome outcome, Amount amount) {

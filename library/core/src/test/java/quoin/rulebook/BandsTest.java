@@ -26,7 +26,7 @@ class BandsTest {
 
     private static Outcome pick(Quota quota, double value) {
         FigureSource source = Sample.only("fit.width", Uncertain.exact(value));
-        return new Picking(source, Map.of()).pick(quota);
+        return new Picking(source, Map.of()).pick(quota, "some");
     }
 
     @ParameterizedTest

@@ -156,7 +156,9 @@ class LintTest {
         assertThat(problems)
                 .extracting(Problem::pointer)
                 .containsExactly("/sizes/2/of", "/sizes/3/of", "/sizes/4/of", "/sizes/6/of");
-        assertThat(problems.get(0).args().get("sizes")).contains(List.of("a", "b", "c", "self"));
+        assertThat(problems.get(0).args().get("sizes")).contains(List.of("a", "b", "c", "a"));
+        assertThat(problems.get(1).args().get("sizes")).contains(List.of("b", "c", "a", "b"));
+        assertThat(problems.get(3).args().get("sizes")).contains(List.of("self", "self"));
     }
 
     @Test
@@ -164,7 +166,11 @@ class LintTest {
         Problem order = only(lint(banded(1800, 50, 1200, 63)));
         assertError(order, "band-order", "/sizes/2/of/bands/amounts/1/upTo");
         assertThat(order.args().asMap())
-                .isEqualTo(Map.of("by", "frame.width", "witness", 1200.0, "before", 1800.0, "unit", "mm"));
+                .isEqualTo(
+                        Map.of("by", "frame.width", "above", 0.0, "witness", 1200.0, "before", 1800.0, "unit", "mm"));
+        Problem third = lint(banded(900, 50, 1800, 55, 1200, 63)).get(0);
+        assertThat(third.args().get("above")).contains(900.0);
+        assertThat(third.args().get("witness")).contains(1200.0);
         Problem overlap = only(lint(banded(1800, 50, 1800, 63)));
         assertError(overlap, "band-overlap", "/sizes/2/of/bands/amounts/1/upTo");
         assertThat(overlap.args().get("witness")).contains(1800.0);
@@ -189,7 +195,7 @@ class LintTest {
 
     @Test
     void everyPartThatCanBeChosenIsCovered() {
-        Quota.ByChoice other = new Quota.ByChoice("drive", Map.of("drive-x", Sample.mm(4)));
+        Quota.ByChoice other = Quota.byChoice("drive", Map.of("drive-x", Sample.mm(4)));
         List<Problem> problems = lint(Sample.size("a", "frame.width").withLess(Sample.item(other)));
         assertThat(problems).hasSize(2);
         assertError(problems.get(0), "choice-not-covered", "/sizes/2/less/0/amounts");
@@ -197,18 +203,18 @@ class LintTest {
         assertWarning(problems.get(1), "unknown-part", "/sizes/2/less/0/amounts/drive-x");
         Rulebook rulebook = Sample.with(Sample.size("a", "frame.width").withLess(Sample.item(other)));
         assertThat(Lint.problems(rulebook, Sample.CATALOGUE, List.of())).isEmpty();
-        Quota.ByChoice none = new Quota.ByChoice("drive", Map.of());
+        Quota.ByChoice none = Quota.byChoice("drive", Map.of());
         assertThat(Lint.problems(
                         Sample.with(Sample.size("a", "frame.width").withLess(Sample.item(none))),
                         Sample.CATALOGUE,
                         List.of()))
                 .extracting(Problem::code)
                 .containsExactly("choice-not-covered");
-        Quota.ByChoice colour = new Quota.ByChoice("colour", Map.of("red", Sample.mm(1)));
+        Quota.ByChoice colour = Quota.byChoice("colour", Map.of("red", Sample.mm(1)));
         Problem unknown = only(lint(Sample.size("a", "frame.width").withLess(Sample.item(colour))));
         assertError(unknown, "unknown-choice", "/sizes/2/less/0/choice");
         assertThat(unknown.args().get("known")).contains(Parts.CHOICES);
-        Quota.ByChoice heavy = new Quota.ByChoice("drive", Map.of("drive-m", KILO));
+        Quota.ByChoice heavy = Quota.byChoice("drive", Map.of("drive-m", KILO));
         assertError(
                 only(lint(Sample.size("a", "frame.width").withLess(Sample.item(heavy)))),
                 "wrong-dimension",
@@ -448,7 +454,7 @@ class LintTest {
     void aDocumentFullOfFaultsIsAnsweredInTime() {
         SizeClause[] wrong = new SizeClause[4000];
         for (int i = 0; i < wrong.length; i++) {
-            wrong[i] = Sample.size("s" + i, i % 2 == 0 ? "fit.width." + i : "s" + i);
+            wrong[i] = Sample.size("s" + i, i % 2 == 0 ? "fit.width." + i : "s" + (i + 2) % wrong.length);
         }
         List<Problem> problems = assertTimeout(Duration.ofSeconds(20), () -> lint(wrong));
         assertThat(problems).hasSize(4000);

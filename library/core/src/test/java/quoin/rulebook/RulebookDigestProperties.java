@@ -66,10 +66,10 @@ class RulebookDigestProperties {
         Map<String, Amount> other = new LinkedHashMap<>();
         other.put("b", Sample.mm(2));
         other.put("a", Sample.mm(1));
-        assertThat(size(Sample.size("c", new Quota.ByChoice("drive", one)))
+        assertThat(size(Sample.size("c", Quota.byChoice("drive", one)))
                         .apply(book)
                         .digest())
-                .isEqualTo(size(Sample.size("c", new Quota.ByChoice("drive", other)))
+                .isEqualTo(size(Sample.size("c", Quota.byChoice("drive", other)))
                         .apply(book)
                         .digest());
     }
@@ -175,11 +175,11 @@ class RulebookDigestProperties {
                 size(Sample.size("tube.diameter", Sample.bands("frame.width", 1800, 50, 3000, up(63)))),
                 size(Sample.size("tube.diameter", Sample.bands("frame.length", 1800, 50, 3000, 63))),
                 size(Sample.size("headbox.length", "frame.width")
-                        .withLess(Sample.item(new Quota.ByChoice("drive", Map.of("drive-m", Sample.mm(up(4))))))),
+                        .withLess(Sample.item(Quota.byChoice("drive", Map.of("drive-m", Sample.mm(up(4))))))),
                 size(Sample.size("headbox.length", "frame.width")
-                        .withLess(Sample.item(new Quota.ByChoice("drive", Map.of("drive-n", Sample.mm(4)))))),
+                        .withLess(Sample.item(Quota.byChoice("drive", Map.of("drive-n", Sample.mm(4)))))),
                 size(Sample.size("headbox.length", "frame.width")
-                        .withLess(Sample.item(new Quota.ByChoice("fabric", Map.of("drive-m", Sample.mm(4)))))),
+                        .withLess(Sample.item(Quota.byChoice("fabric", Map.of("drive-m", Sample.mm(4)))))),
                 bound(goesIn.withAtLeast(Sample.fixed(up(1)))),
                 bound(goesIn.withAtMost(Sample.fixed(9))),
                 bound(goesIn.withDecide(DecisionRule.guarded(up(0.99)))),

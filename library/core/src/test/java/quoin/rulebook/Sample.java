@@ -82,7 +82,7 @@ final class Sample {
     }
 
     static Quota.ByChoice endPlates() {
-        return new Quota.ByChoice("drive", Map.of("drive-m", mm(4)));
+        return Quota.byChoice("drive", Map.of("drive-m", mm(4)));
     }
 
     static List<SizeClause> sizes() {

@@ -3,6 +3,7 @@ package quoin.json;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,6 +21,13 @@ final class Common {
     private static final int DAY = 10;
     private static final double HALF = 0.5;
 
+    private static final List<String> KINDS = Arrays.stream(Source.Kind.values())
+            .filter(kind -> kind != Source.Kind.UNSTATED && kind != Source.Kind.MEMORY)
+            .map(Source.Kind::text)
+            .toList();
+
+    private static final String KINDS_TEXT = String.join(", ", KINDS);
+
     private Common() {}
 
     static Source source(Fields in) {
@@ -27,14 +35,8 @@ final class Common {
     }
 
     private static Optional<Source> sourceOf(Fields in) {
-        List<String> kinds = new ArrayList<>();
-        for (Source.Kind kind : Source.Kind.values()) {
-            if (kind != Source.Kind.UNSTATED && kind != Source.Kind.MEMORY) {
-                kinds.add(kind.text());
-            }
-        }
-        in.require("kind", String.join(", ", kinds));
-        String kind = in.oneOf("kind", kinds, "");
+        in.require("kind", KINDS_TEXT);
+        String kind = in.oneOf("kind", KINDS, "");
         String ref = in.text("ref", "");
         String verifiedOn = date(in, "verifiedOn");
         String reviewBy = date(in, "reviewBy");

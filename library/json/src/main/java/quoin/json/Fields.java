@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.DoublePredicate;
@@ -27,7 +28,7 @@ final class Fields {
 
     private final Node node;
     private final Report report;
-    private final TreeSet<String> taken = new TreeSet<>();
+    private final List<String> taken = new ArrayList<>();
     private String units;
 
     /** The fields of a document, in which a bare number is no quantity. */
@@ -74,13 +75,14 @@ final class Fields {
 
     private List<String> nearest(String name) {
         List<String> close = new ArrayList<>();
-        for (String known : taken) {
+        Set<String> sorted = new TreeSet<>(taken);
+        for (String known : sorted) {
             int most = Math.max(1, (name.length() + 1) / 3);
             if (Math.abs(known.length() - name.length()) <= most && distance(known, name) <= most) {
                 close.add(known);
             }
         }
-        return close.isEmpty() ? List.copyOf(taken) : close;
+        return close.isEmpty() ? List.copyOf(sorted) : close;
     }
 
     /** Levenshtein's distance. */
@@ -224,14 +226,13 @@ final class Fields {
     }
 
     String oneOf(Node value, List<String> allowed, String otherwise) {
-        if (!is(value, Node.Kind.TEXT, String.join(", ", allowed))) {
-            return otherwise;
+        if (value.kind() == Node.Kind.TEXT && allowed.contains(value.text())) {
+            return value.text();
         }
-        if (!allowed.contains(value.text())) {
+        if (is(value, Node.Kind.TEXT, String.join(", ", allowed))) {
             report.error("unknown-value", value, value.text(), String.join(", ", allowed));
-            return otherwise;
         }
-        return value.text();
+        return otherwise;
     }
 
     /** A plain number within limits; NaN where it is missing or wrong. */

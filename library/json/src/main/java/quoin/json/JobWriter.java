@@ -24,7 +24,6 @@ import quoin.parts.Substrate;
 
 /** Writes a job with its keys in a fixed order. Not safe for use by many threads. */
 final class JobWriter {
-    private static final double MM_IN_A_METRE = 1000;
     private static final double ROOT_THREE = StrictMath.sqrt(3);
 
     private final Out out = Out.pages();
@@ -92,29 +91,7 @@ final class JobWriter {
 
     private void doubts(String name, List<Doubt> doubts) {
         if (!doubts.isEmpty()) {
-            out.array(name, doubts, (o, doubt) -> doubt(doubt));
-        }
-    }
-
-    private void doubt(Doubt doubt) {
-        String name = switch (doubt.statement()) {
-            case STANDARD -> "u";
-            case LIMITS -> "limits";
-            case EXPANDED -> "U";
-        };
-        boolean grows = doubt.growth() == Doubt.Growth.PER_LENGTH;
-        double scale = grows ? MM_IN_A_METRE : 1;
-        out.field(
-                name,
-                AmountWriter.text(
-                        doubt.amount() * scale,
-                        Common.spread(doubt.dimension()),
-                        value -> value / scale == doubt.amount()));
-        if (doubt.statement() == Doubt.Statement.EXPANDED) {
-            out.field("k", doubt.coverageFactor());
-        }
-        if (grows) {
-            out.field("grows", "per-length");
+            out.array(name, doubts, Out::doubt);
         }
     }
 
@@ -177,7 +154,7 @@ final class JobWriter {
             finish.still().forEach((side, still) -> {
                 out.startObject(side.text());
                 length("value", still.mm(), Dimension.LENGTH);
-                doubt(still.doubt());
+                out.doubt(still.doubt());
                 out.end();
             });
             out.end();

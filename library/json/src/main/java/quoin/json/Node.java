@@ -1,6 +1,5 @@
 package quoin.json;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -42,8 +41,9 @@ record Node(Kind kind, String text, Map<String, Field> fields, List<Node> items,
     /** A field's value with the place of its name. */
     record Field(Node value, int line, int column) {}
 
+    /** The fields are taken as they are, not copied: nobody else may hold them. */
     static Node object(Map<String, Field> fields, String pointer, int line, int column) {
-        return new Node(Kind.OBJECT, "", new LinkedHashMap<>(fields), List.of(), pointer, line, column);
+        return new Node(Kind.OBJECT, "", fields, List.of(), pointer, line, column);
     }
 
     static Node array(List<Node> items, String pointer, int line, int column) {

@@ -8,6 +8,7 @@ import quoin.judge.Args;
 import quoin.judge.Source;
 import quoin.measure.Amount;
 import quoin.measure.Dimension;
+import quoin.measure.Doubt;
 import quoin.parts.Declared;
 import quoin.parts.Pull;
 import quoin.parts.Substrate;
@@ -25,6 +26,7 @@ import tools.jackson.core.util.Separators;
  * whole ones have no point. Not safe for use by many threads.
  */
 final class Out {
+    private static final double MM_IN_A_METRE = 1000;
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
             .build();
@@ -221,6 +223,29 @@ final class Out {
         }
         declared("depth", pull.depth());
         source(pull.value().source());
+    }
+
+    /** The fields of a doubt: u, limits, or U with k; per metre where it grows. */
+    void doubt(Doubt doubt) {
+        String name = switch (doubt.statement()) {
+            case STANDARD -> "u";
+            case LIMITS -> "limits";
+            case EXPANDED -> "U";
+        };
+        boolean grows = doubt.growth() == Doubt.Growth.PER_LENGTH;
+        double scale = grows ? MM_IN_A_METRE : 1;
+        field(
+                name,
+                AmountWriter.text(
+                        doubt.amount() * scale,
+                        Common.spread(doubt.dimension()),
+                        value -> value / scale == doubt.amount()));
+        if (doubt.statement() == Doubt.Statement.EXPANDED) {
+            field("k", doubt.coverageFactor());
+        }
+        if (grows) {
+            field("grows", "per-length");
+        }
     }
 
     void source(Source source) {

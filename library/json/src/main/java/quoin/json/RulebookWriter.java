@@ -13,7 +13,9 @@ import quoin.rulebook.Quota;
 import quoin.rulebook.Rounding;
 import quoin.rulebook.Rulebook;
 import quoin.rulebook.SizeClause;
+import quoin.rulebook.Stated;
 import quoin.rulebook.SurveyRule;
+import quoin.rulebook.Table;
 
 /** Writes a rulebook with its keys in a fixed order. Not safe for use by many threads. */
 final class RulebookWriter {
@@ -28,6 +30,9 @@ final class RulebookWriter {
         out.optional("title", book.title());
         decide(book.decide());
         frame(book.frame());
+        if (!book.tables().isEmpty()) {
+            out.array("tables", book.tables(), (o, table) -> table(table));
+        }
         out.array("sizes", book.sizes(), (o, size) -> size(size));
         out.array("bounds", book.bounds(), (o, bound) -> bound(bound));
         survey(book.survey());
@@ -37,6 +42,11 @@ final class RulebookWriter {
             out.texts("asks", asks);
             out.end();
         });
+        if (!book.sourceAsks().isEmpty()) {
+            out.startObject("sources");
+            out.texts("asks", book.sourceAsks());
+            out.end();
+        }
         out.end();
         return out.text() + "\n";
     }
@@ -46,7 +56,7 @@ final class RulebookWriter {
             return;
         }
         out.startObject("survey");
-        out.texts("needs", survey.needs());
+        needs(survey);
         if (!Double.isNaN(survey.detectsMm())) {
             out.amount("detects", new Amount(survey.detectsMm(), Dimension.LENGTH));
         }
@@ -91,8 +101,9 @@ final class RulebookWriter {
             out.field("figure", shortfall.figure());
             out.field("shortfall", shortfall.probability());
             out.end();
-        } else if (size.of() instanceof Base.OfQuota of && of.quota() instanceof Quota.Fixed fixed) {
-            check(fixed);
+        } else if (size.of() instanceof Base.OfQuota of
+                && of.quota() instanceof Quota.Fixed fixed
+                && fixed.number().isBare()) {
             out.amount("of", fixed.amount());
         } else if (size.of() instanceof Base.OfQuota of) {
             out.startObject("of");
@@ -123,32 +134,69 @@ final class RulebookWriter {
         });
     }
 
-    /** A document has no room for a source of a bare amount: nothing is lost in silence. */
-    private static void check(Quota.Fixed fixed) {
-        if (fixed.source().isStated()) {
-            throw new IllegalArgumentException(
-                    "an amount must not have a source of its own in a document, got " + fixed.source());
-        }
-    }
-
     private void quota(Quota quota) {
         if (quota instanceof Quota.Fixed fixed) {
-            check(fixed);
-            out.amount("amount", fixed.amount());
+            number("amount", fixed.number());
+        } else if (quota instanceof Quota.Banded banded && !banded.table().isEmpty()) {
+            out.field("table", banded.table());
+            out.field("by", banded.by());
         } else if (quota instanceof Quota.Banded banded) {
             out.startObject("bands");
             out.field("by", banded.by());
-            out.array("amounts", banded.bands(), (o, band) -> {
-                out.amount("upTo", band.upTo());
-                out.amount("amount", band.amount());
-            });
+            bands(banded.bands());
             out.end();
         } else if (quota instanceof Quota.ByChoice chosen) {
             out.field("choice", chosen.choice());
             out.startObject("amounts");
-            chosen.amounts().forEach(out::amount);
+            chosen.numbers().forEach(this::number);
             out.end();
         }
+    }
+
+    private void bands(List<Quota.Band> bands) {
+        out.array("amounts", bands, (o, band) -> {
+            out.amount("upTo", band.upTo());
+            number("amount", band.number());
+        });
+    }
+
+    /** A bare number is a text with its unit; one that rests on more is an object. */
+    private void number(String name, Stated number) {
+        if (number.isBare()) {
+            out.amount(name, number.amount());
+            return;
+        }
+        out.startObject(name);
+        out.amount("value", number.amount());
+        out.optional("id", number.id());
+        number.doubt().forEach(out::doubt);
+        out.optional("because", number.because());
+        out.source(number.source());
+        out.end();
+    }
+
+    private void table(Table table) {
+        out.field("id", table.id());
+        out.optional("title", table.title());
+        bands(table.bands());
+        out.optional("because", table.because());
+        out.source(table.source());
+    }
+
+    private void needs(SurveyRule survey) {
+        out.startArray("needs");
+        for (String need : survey.needs()) {
+            Amount u = survey.goodTo().get(need);
+            if (u == null) {
+                out.string(need);
+            } else {
+                out.start();
+                out.field("of", need);
+                out.amount("u", u);
+                out.end();
+            }
+        }
+        out.endArray();
     }
 
     private void round(Rounding round) {
@@ -177,8 +225,7 @@ final class RulebookWriter {
     private void limit(String name, List<Quota> limits) {
         for (Quota limit : limits) {
             if (limit instanceof Quota.Fixed fixed) {
-                check(fixed);
-                out.amount(name, fixed.amount());
+                number(name, fixed.number());
             } else {
                 out.startObject(name);
                 quota(limit);

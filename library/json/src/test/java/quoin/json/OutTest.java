@@ -11,7 +11,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quoin.judge.DecisionRule;
-import quoin.judge.Source;
 import quoin.measure.Amount;
 import quoin.measure.Dimension;
 import quoin.parts.Declared;
@@ -19,11 +18,7 @@ import quoin.parts.Fastener;
 import quoin.parts.Parts;
 import quoin.parts.Pull;
 import quoin.parts.Substrate;
-import quoin.rulebook.Base;
-import quoin.rulebook.Quota;
-import quoin.rulebook.Rounding;
 import quoin.rulebook.Rulebook;
-import quoin.rulebook.SizeClause;
 
 /** How numbers, quantities and texts are written, and what no document can hold. */
 class OutTest {
@@ -120,13 +115,10 @@ class OutTest {
     }
 
     @Test
-    void anAmountHasNoSourceOfItsOwnInADocument() {
-        Base of = new Base.OfQuota(new Quota.Fixed(new Amount(1, Dimension.LENGTH), Source.PRACTICE));
-        SizeClause size = new SizeClause("a", of, List.of(), List.of(), Rounding.NONE, Double.NaN, "", Source.PRACTICE);
-        Rulebook book =
-                Rulebook.of("a", "1", "2026-01-01", "", DecisionRule.simple()).withSizes(List.of(size));
+    void aDecisionRuleWithAGuardBandHasNoPlaceInADocument() {
+        Rulebook book = Rulebook.of("a", "1", "2026-01-01", "", DecisionRule.guardBand(1));
         assertThatThrownBy(() -> RulebookDocument.write(book))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("source of its own");
+                .hasMessageContaining("must be simple or guarded");
     }
 }

@@ -56,8 +56,7 @@ class RulebookDocumentTest {
                 .withCutWithin(0.5)
                 .withBecause("frame must enter", ASSUMED);
         SizeClause headbox = SizeClause.of("headbox.length", new Base.OfFigure("frame.width"))
-                .withLess(new Item(
-                        new Quota.ByChoice("drive", Map.of("drive-m", mm(4))), 1, "end plates", Source.UNSTATED))
+                .withLess(new Item(Quota.byChoice("drive", Map.of("drive-m", mm(4))), 1, "end plates", Source.UNSTATED))
                 .withBecause("sits between the channels", ASSUMED);
         SizeClause tube = SizeClause.of(
                         "tube.diameter",

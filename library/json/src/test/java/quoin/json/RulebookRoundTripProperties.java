@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -18,6 +19,7 @@ import quoin.judge.Problem;
 import quoin.judge.Source;
 import quoin.measure.Amount;
 import quoin.measure.Dimension;
+import quoin.measure.Doubt;
 import quoin.rulebook.Base;
 import quoin.rulebook.BoundClause;
 import quoin.rulebook.FixingRule;
@@ -27,7 +29,9 @@ import quoin.rulebook.Quota;
 import quoin.rulebook.Rounding;
 import quoin.rulebook.Rulebook;
 import quoin.rulebook.SizeClause;
+import quoin.rulebook.Stated;
 import quoin.rulebook.SurveyRule;
+import quoin.rulebook.Table;
 
 /** A rulebook that is written reads back equal, bit for bit, with the same digest, whatever the numbers. */
 class RulebookRoundTripProperties {
@@ -68,15 +72,44 @@ class RulebookRoundTripProperties {
         return Arbitraries.of("", "frame must enter", "\"gap\" \\ €");
     }
 
+    private static Arbitrary<List<Doubt>> doubts() {
+        return Arbitraries.oneOf(
+                Arbitraries.just(List.of()),
+                mm(0.01, 2).map(u -> List.of(Doubt.standard(u, Dimension.LENGTH))),
+                mm(0.01, 2).map(a -> List.of(Doubt.limits(a, Dimension.LENGTH))),
+                mm(0.01, 2).map(u -> List.of(Doubt.expanded(u, 2, Dimension.LENGTH))),
+                mm(0.01, 2).map(u -> List.of(Doubt.standard(u, Dimension.LENGTH).perLength())));
+    }
+
+    /** A bare number, or one with all it can have; a name stands for one number only. */
+    private static Arbitrary<Stated> numbers(double least, double most) {
+        Arbitrary<Stated> full = Combinators.combine(lengths(least, most), doubts(), reasons(), sources())
+                .as((amount, doubt, because, source) -> new Stated(
+                        "n" + Integer.toUnsignedString(Objects.hash(amount, doubt), 36),
+                        amount,
+                        doubt,
+                        because,
+                        source));
+        return Arbitraries.oneOf(lengths(least, most).map(Stated::of), full);
+    }
+
+    private static Arbitrary<List<Quota.Band>> bandLists() {
+        return Combinators.combine(lengths(1, 1000), lengths(1001, 9000), numbers(1, 60), numbers(1, 60))
+                .as((upTo, last, a, b) -> List.of(new Quota.Band(upTo, a), new Quota.Band(last, b)));
+    }
+
     private static Arbitrary<Quota> bands(String by) {
-        return Combinators.combine(lengths(1, 1000), lengths(1001, 9000), lengths(1, 60), lengths(1, 60))
-                .as((upTo, last, a, b) ->
-                        new Quota.Banded(by, List.of(new Quota.Band(upTo, a), new Quota.Band(last, b))));
+        return bandLists().map(bands -> new Quota.Banded(by, bands));
+    }
+
+    private static Arbitrary<Table> tables() {
+        return Combinators.combine(bandLists(), Arbitraries.of("", "a title"), reasons(), sources())
+                .as((bands, title, because, source) -> new Table("a-table", title, bands, because, source));
     }
 
     private static Arbitrary<Quota> byChoice() {
-        return Combinators.combine(lengths(0.1, 50), lengths(0.1, 50)).as((a, b) -> {
-            Map<String, Amount> amounts = new LinkedHashMap<>();
+        return Combinators.combine(numbers(0.1, 50), numbers(0.1, 50)).as((a, b) -> {
+            Map<String, Stated> amounts = new LinkedHashMap<>();
             amounts.put("drive-z", a);
             amounts.put("drive-a", b);
             return new Quota.ByChoice("drive", amounts);
@@ -84,7 +117,7 @@ class RulebookRoundTripProperties {
     }
 
     private static Arbitrary<Quota> quotas() {
-        return Arbitraries.oneOf(lengths(0.1, 50).map(Quota::fixed), bands("fit.width"), byChoice());
+        return Arbitraries.oneOf(numbers(0.1, 50).map(Quota.Fixed::new), bands("fit.width"), byChoice());
     }
 
     private static Arbitrary<List<Item>> items() {
@@ -171,8 +204,8 @@ class RulebookRoundTripProperties {
                 .set()
                 .ofMaxSize(4)
                 .map(List::copyOf);
-        Arbitrary<SurveyRule> surveys =
-                Combinators.combine(needs, Arbitraries.of(Double.NaN, 8.0, 6.5)).as(SurveyRule::new);
+        Arbitrary<SurveyRule> surveys = Combinators.combine(needs, Arbitraries.of(Double.NaN, 8.0, 6.5))
+                .as(RulebookRoundTripProperties::survey);
         Arbitrary<Rulebook> heads = Combinators.combine(
                         rules(),
                         Arbitraries.of("", "Invented rules, «quoted»"),
@@ -195,11 +228,28 @@ class RulebookRoundTripProperties {
                         sizes("bar.length", bases("frame.length")),
                         bounds("b-1"),
                         bounds("a-2"),
-                        asks.list().ofMaxSize(1))
-                .as((head, width, length, bar, one, two, ask) -> {
-                    Rulebook book =
-                            head.withSizes(List.of(width, length, bar)).withBounds(new ArrayList<>(List.of(one, two)));
+                        asks.list().ofMaxSize(1),
+                        tables().list().ofMaxSize(1))
+                .as((head, width, length, bar, one, two, ask, tables) -> {
+                    List<BoundClause> all = new ArrayList<>(List.of(one, two));
+                    for (Table table : tables) {
+                        all.add(BoundClause.of("by-table", "fit.width").withWithin(table.by("fit.length")));
+                    }
+                    Rulebook book = head.withSizes(List.of(width, length, bar))
+                            .withBounds(all)
+                            .withTables(tables)
+                            .withSourceAsks(tables.isEmpty() ? List.of() : List.of("reviewBy", "verifiedOn"));
                     return ask.isEmpty() ? book : book.withSiteAsks(ask.get(0));
                 });
+    }
+
+    /** The first place that is needed must be good, too. */
+    private static SurveyRule survey(List<String> needs, double detects) {
+        Map<String, Amount> goodTo = new LinkedHashMap<>();
+        needs.stream()
+                .filter(need -> need.contains("@"))
+                .findFirst()
+                .ifPresent(need -> goodTo.put(need, new Amount(1.5, Dimension.LENGTH)));
+        return new SurveyRule(needs, detects, goodTo);
     }
 }

@@ -1,5 +1,6 @@
 package quoin.benchmarks;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import quoin.opening.Survey;
 
@@ -29,7 +30,10 @@ final class Candidates {
             new Line("adjust 12, bows", Double.NaN, Double.NaN),
             new Line("turn by adjust 6", 20, Double.NaN),
             new Line("turn by adjust 12", 20, Double.NaN),
-            new Line("turn by adjust 6, bows", Double.NaN, Double.NaN));
+            new Line("turn by adjust 6, bows", Double.NaN, Double.NaN),
+            // 500 clauses by the bare parse of the same text; sizes and bounds by code for that one rulebook
+            new Line("load rules", 20, Double.NaN),
+            new Line("apply rules", 5, Double.NaN));
 
     private Candidates() {}
 
@@ -51,8 +55,15 @@ final class Candidates {
             case "turn by adjust 6" -> turned(Net.straight(Net.SIX));
             case "turn by adjust 12" -> turned(Net.straight(Net.TWELVE));
             case "turn by adjust 6, bows" -> turned(Net.usual(Net.SIX, Net.BOW));
+            case "load rules" -> loaded();
+            case "apply rules" -> new Pair(new ApplyByHand(), new ApplyByRules());
             default -> throw new IllegalArgumentException("candidate must be one of " + LINES + ", got " + name);
         };
+    }
+
+    private static Pair loaded() {
+        byte[] text = Rules.large(Rules.CLAUSES).getBytes(StandardCharsets.UTF_8);
+        return new Pair(new LoadBare(text), new LoadRules(text));
     }
 
     private static Pair adjusted(int count, List<Survey> surveys) {

@@ -3,10 +3,12 @@ package quoin.benchmarks;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import quoin.judge.Finding;
 import quoin.measure.SimulatedOutput;
 import quoin.measure.Uncertain;
 import quoin.opening.AdjustedReading;
@@ -15,6 +17,8 @@ import quoin.opening.Corner;
 import quoin.opening.Fit;
 import quoin.opening.Held;
 import quoin.opening.Opening;
+import quoin.rulebook.Rulebook;
+import quoin.rulebook.Size;
 
 /** Every way computes the same numbers: a fast wrong answer is no answer. */
 class AgreementTest {
@@ -109,5 +113,32 @@ class AgreementTest {
                 .orElseThrow()
                 .clearanceMm();
         assertThat(turned.least(5).value()).isCloseTo(clearance, within(1e-7));
+    }
+
+    /** Rules typed out by hand and rules as data: the same sizes, odds, margins and verdicts; 1e-9 for two ways to Φ. */
+    @Test
+    void rulesByHandAgree() {
+        ApplyByHand hand = new ApplyByHand();
+        ApplyByRules rules = new ApplyByRules();
+        for (int time = 0; time < 2000; time += 7) {
+            assertThat(rules.once(time)).isCloseTo(hand.once(time), within(1e-6));
+            for (ApplyByHand.Made made : hand.sizes) {
+                Size size = rules.sizes.find(made.id()).orElseThrow();
+                assertThat(size.value()).as(made.id()).isEqualTo(made.value());
+                assertThat(size.steps()).hasSameSizeAs(made.said());
+            }
+            for (int i = 0; i < hand.findings.size(); i++) {
+                ApplyByHand.Found found = hand.findings.get(i);
+                Finding finding = rules.findings.get(i);
+                assertThat(finding.clause() + " " + finding.verdict().text())
+                        .isEqualTo(found.clause() + " " + found.verdict());
+                assertThat(finding.odds().orElseThrow().value()).isCloseTo(found.odds(), within(1e-9));
+                assertThat(finding.margin().orElseThrow().value()).isCloseTo(found.margin(), within(1e-9));
+                assertThat(finding.margin().orElseThrow().u()).isCloseTo(found.u(), within(1e-9));
+            }
+        }
+        byte[] text = Rules.large(Rules.CLAUSES).getBytes(StandardCharsets.UTF_8);
+        Rulebook large = new LoadRules(text).load();
+        assertThat(large.sizes().size() + large.bounds().size()).isEqualTo(Rules.CLAUSES);
     }
 }
