@@ -30,12 +30,36 @@ public sealed interface Span {
     }
 
     /**
-     * Between two opposite sides at the same place on each: {@code width@1/4} joins left and right.
-     *
-     * @param across LEFT for a width (left to right), HEAD for a length (head to foot)
-     * @param at the place along both
+     * Between two opposite sides at the same place on each: {@code width@1/4} joins left and right. Its text is joined
+     * once, since every adjustment asks for it.
      */
-    record Across(Side across, At at) implements Span {
+    final class Across implements Span {
+        private final Side across;
+        private final At at;
+        private final String text;
+
+        /**
+         * From one side to the one opposite.
+         *
+         * @param across LEFT for a width (left to right), HEAD for a length (head to foot)
+         * @param at the place along both
+         */
+        public Across(Side across, At at) {
+            this.across = across;
+            this.at = at;
+            this.text = (across == Side.LEFT ? "width@" : "length@").concat(at.text());
+        }
+
+        /** {@return LEFT for a width, HEAD for a length} */
+        public Side across() {
+            return across;
+        }
+
+        /** {@return the place along both sides} */
+        public At at() {
+            return at;
+        }
+
         /** {@return the side where it starts: left for a width, head for a length} */
         Side start() {
             return across;
@@ -48,7 +72,22 @@ public sealed interface Span {
 
         @Override
         public String text() {
-            return (across == Side.LEFT ? "width@" : "length@").concat(at.text());
+            return text;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Across that && across == that.across && at.equals(that.at);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * across.hashCode() + at.hashCode();
+        }
+
+        @Override
+        public String toString() {
+            return text;
         }
     }
 
