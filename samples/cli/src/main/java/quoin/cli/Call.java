@@ -17,12 +17,15 @@ record Call(List<String> jobs, List<String> lines, List<String> rulebooks, List<
     static final String USAGE = """
             quoin assess JOB [--rulebook FILE]... [--parts FILE]... [--json]
             quoin assess --lines FILE.ndjson [--rulebook FILE]... [--parts FILE]...
+            quoin suits RULEBOOK --width WIDTH --length LENGTH [--choose KIND=PART]...
 
               JOB               a job document (quoin-job/1)
               --rulebook FILE   a rulebook (quoin-rulebook/1); may be given several times
               --parts FILE      a parts list (quoin-parts/1); may be given several times
               --json            write the answer as JSON (quoin-assessment/1)
               --lines FILE      one job a line in, one answer a line out, in order
+              --width, --length a finished frame: which openings it suits; 20 where there is none
+              --choose          a part that the rulebook's amounts go by, such as drive=drive-m
             Options may stand in any order. Without --rulebook, or without --parts, those
             that lie in the folder of the job are taken.
             Exit: 0 pass (--lines: every line answered), 10 undecided, 20 fail,

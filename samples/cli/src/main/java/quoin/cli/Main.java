@@ -50,6 +50,9 @@ public final class Main {
             return PASS;
         }
         try {
+            if (!args.isEmpty() && args.get(0).equals("suits")) {
+                return SuitsCall.run(args.subList(1, args.size()), out, err);
+            }
             Call call = Call.parse(args);
             return call.lines().isEmpty() ? AssessOne.run(call, out, err) : AssessLines.run(call, out, err);
         } catch (BadUse e) {
