@@ -17,6 +17,8 @@ public final class Args {
     /** No argument. */
     public static final Args NONE = new Args(new Object[0]);
 
+    private static final String UNIT = "unit";
+
     /** A name, its value, the next name, its value, and so on: there are few, and they are made often. */
     private final Object[] flat;
 
@@ -78,6 +80,28 @@ public final class Args {
      */
     public Args with(String name, double number) {
         return add(name, requireFinite(number, name) + 0.0);
+    }
+
+    /**
+     * These, one more number and its unit.
+     *
+     * @param name the argument's name
+     * @param number its value, finite
+     * @param unit the unit, under the name {@code unit}
+     * @return the arguments
+     * @throws IllegalArgumentException if the number is not finite
+     */
+    public Args with(String name, double number, String unit) {
+        double finite = requireFinite(number, name) + 0.0;
+        if (indexOf(name) >= 0 || indexOf(UNIT) >= 0) {
+            return with(name, finite).with(UNIT, unit);
+        }
+        Object[] copy = Arrays.copyOf(flat, flat.length + 4);
+        copy[flat.length] = name;
+        copy[flat.length + 1] = finite;
+        copy[flat.length + 2] = UNIT;
+        copy[flat.length + 3] = Objects.requireNonNull(unit, UNIT);
+        return new Args(copy);
     }
 
     /**

@@ -192,7 +192,7 @@ public final class Conformity {
 
     private static Args args(Dimension dimension, Bound bound, String against) {
         double limit = against.equals(AT_LEAST) ? bound.atLeast() : bound.atMost();
-        Args args = Args.of("limit", dimension.toAnswer(limit)).with("unit", dimension.answerUnit());
+        Args args = Args.NONE.with("limit", dimension.toAnswer(limit), dimension.answerUnit());
         if (!bound.hasAtLeast() || !bound.hasAtMost()) {
             return args;
         }

@@ -288,7 +288,7 @@ final class Deciding {
     }
 
     private static Args shown(Args args, String name, double value, Dimension dimension) {
-        return args.with(name, dimension.toAnswer(value)).with("unit", dimension.answerUnit());
+        return args.with(name, dimension.toAnswer(value), dimension.answerUnit());
     }
 
     private static Outcome range(String field, double got, Dimension dimension) {

@@ -15,12 +15,11 @@ sealed interface Outcome {
     /** Of an exact number. */
     Uncertain NO_DEVIATION = Uncertain.exact(0);
 
-    /** There is an amount; how far the rule's own number may be off is zero with its influence. */
+    /**
+     * There is an amount; how far the rule's own number may be off is zero with its influence. The steps are not copied: nobody
+     * adds to them afterwards, and who keeps them copies.
+     */
     record Found(Amount amount, Uncertain deviation, List<Step> steps, Source source) implements Outcome {
-        public Found {
-            steps = List.copyOf(steps);
-        }
-
         Found(Amount amount, List<Step> steps) {
             this(amount, NO_DEVIATION, steps, Source.UNSTATED);
         }

@@ -15,10 +15,12 @@ final class SizeOrder {
     private final Map<String, Set<String>> uses = new LinkedHashMap<>();
     private final Map<String, Set<String>> usedBy = new LinkedHashMap<>();
     private final List<SizeClause> sorted = new ArrayList<>();
+    private final Map<String, Integer> counts = new LinkedHashMap<>();
     private final Set<String> cyclic;
 
     private SizeOrder(List<SizeClause> sizes) {
         sizes.forEach(clause -> clauses.putIfAbsent(clause.id(), clause));
+        sizes.forEach(clause -> counts.merge(clause.id(), 1, Integer::sum));
         clauses.keySet().forEach(id -> usedBy.put(id, new LinkedHashSet<>()));
         for (SizeClause clause : clauses.values()) {
             Set<String> names = new LinkedHashSet<>(figures(clause));
@@ -66,8 +68,10 @@ final class SizeOrder {
         Map<String, Integer> waiting = new LinkedHashMap<>();
         Deque<String> free = new ArrayDeque<>();
         waitsFor.forEach((id, names) -> {
-            int count =
-                    (int) names.stream().filter(name -> !gone.contains(name)).count();
+            int count = 0;
+            for (String name : names) {
+                count += gone.contains(name) ? 0 : 1;
+            }
             waiting.put(id, count);
             if (count == 0 && !gone.contains(id)) {
                 free.add(id);
@@ -94,6 +98,11 @@ final class SizeOrder {
     /** Those that can be decided, each after those it refers to. */
     List<SizeClause> sorted() {
         return sorted;
+    }
+
+    /** How many clauses decide each size, in the order of the rulebook. */
+    Map<String, Integer> counts() {
+        return counts;
     }
 
     /** Those on a cycle, or between two. */

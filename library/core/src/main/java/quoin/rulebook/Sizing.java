@@ -72,12 +72,10 @@ public final class Sizing {
     }
 
     private Sizes all(Rulebook rulebook) {
-        List<SizeClause> clauses = rulebook.sizes();
         rulebook.order().sorted().forEach(this::one);
         List<Size> sizes = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        Map<String, Integer> count = new LinkedHashMap<>();
-        clauses.forEach(clause -> count.merge(clause.id(), 1, Integer::sum));
+        Map<String, Integer> count = rulebook.order().counts();
         count.forEach((id, times) -> {
             Size size = decided.get(id);
             if (times > 1) {

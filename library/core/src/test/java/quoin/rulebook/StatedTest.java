@@ -110,6 +110,11 @@ class StatedTest {
                 .withWithin(new Quota.Fixed(number(6, Doubt.standard(0.5, Dimension.LENGTH))));
         Finding finding = check(clause, Uncertain.exact(-5.5));
         assertThat(finding.odds().orElseThrow().value()).isCloseTo(NORMAL.cumulativeProbability(1), within(1e-4));
+        // in the middle both sides hang on the one δ: 0.3 + δ ≥ 0
+        BoundClause narrow = BoundClause.of("square", "opening.diagonal.difference")
+                .withWithin(new Quota.Fixed(number(0.3, Doubt.standard(0.5, Dimension.LENGTH))));
+        assertThat(check(narrow, Uncertain.exact(0)).odds().orElseThrow().value())
+                .isCloseTo(NORMAL.cumulativeProbability(0.6), within(1e-4));
         assertThat(finding.margin().orElseThrow().against()).isEqualTo("atLeast");
         assertThat(finding.margin().orElseThrow().value()).isCloseTo(0.5, within(1e-12));
     }
