@@ -17,6 +17,7 @@ public final class MonteCarlo {
     private static final int MOST_TRIALS = 100_000_000;
     private static final int BLOCK = 10_000;
     private static final int FEWEST_BLOCKS = 20;
+    private static final int FEWEST_ADAPTIVE = 10;
 
     /** A model: outputs from inputs. Must give the same outputs for the same inputs. */
     @FunctionalInterface
@@ -106,7 +107,8 @@ public final class MonteCarlo {
 
     /**
      * A copy that goes on until the results are stable (JCGM 101:2008, 7.9): blocks of trials until for every output twice
-     * the standard error of the value, of u and of both ends is at most half a unit in the last significant digit of u.
+     * the standard error of the value, of u and of both ends is at most half a unit in the last significant digit of u. Never
+     * fewer than ten blocks where so many are allowed: the two of the standard agree by chance too often.
      *
      * @param significantDigits of u, 1 to 4
      * @param mostTrials where it stops at the latest, 20 000 to 100 000 000
@@ -171,6 +173,11 @@ public final class MonteCarlo {
 
     int digits() {
         return digits;
+    }
+
+    /** Two blocks agree by chance too often: their standard error has one degree of freedom. */
+    int fewestBlocks() {
+        return StrictMath.min(FEWEST_ADAPTIVE, mostBlocks());
     }
 
     int mostBlocks() {

@@ -46,7 +46,7 @@ final class TrialRun {
             }
             covariance.add(block);
             blocks++;
-            stable = settings.isAdaptive() && blocks > 1 && areStable(found);
+            stable = settings.isAdaptive() && blocks >= settings.fewestBlocks() && areStable(found);
         }
         List<SimulatedOutput> results = new ArrayList<>();
         for (OutputTrials output : found) {

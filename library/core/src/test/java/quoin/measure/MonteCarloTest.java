@@ -291,6 +291,57 @@ class MonteCarloTest {
     }
 
     @Test
+    void theUncertaintyMustBeStableToo() {
+        // standard: JCGM 101:2008, 7.9.4 f. An output of 35 with q = 0.001, else 0: both ends are 0 in every block, and
+        // the value is sure after two. Closed form: u = 35 √(q (1 − q)) = 1.11, delta 0.05; that of a block of 10 000
+        // scatters by 35 (1 − 2 q) / 2 / 100 = 0.175, and 2 · 0.175 / √h ≤ 0.05 wants 49 blocks; half of it allowed for
+        // the scatter of such a count
+        double rare = Coverage.oneSidedFactor(Double.POSITIVE_INFINITY, 0.999);
+        Simulation run = MonteCarlo.withDefaults()
+                .withDigits(2, 10_000_000)
+                .run(list(Shape.NORMAL, 1), 1, (x, y) -> y[0] = x[0] > rare ? 35 : 0);
+        assertThat(run.isSettled()).isTrue();
+        assertThat(run.trials()).isBetween(250_000, 750_000);
+    }
+
+    @Test
+    void aLargeValueDoesNotEatTheScatterOfTheTrials() {
+        // standard: NIST StRD NumAcc4, its readings again and again: 10000000.1 and 10000000.3 in turns, standard
+        // deviation 0.1 √(n / (n − 1)). 1e-13 of the value, 1e-6, is what sums of so many may lose; the second output
+        // goes the other way: covariance −0.01
+        int[] calls = {0};
+        Simulation run = MonteCarlo.withDefaults()
+                .withTrials(100_000)
+                .withCovariance()
+                .run(list(Shape.NORMAL, 1), 2, (x, y) -> {
+                    boolean low = calls[0]++ % 2 == 0;
+                    y[0] = low ? 10000000.1 : 10000000.3;
+                    y[1] = low ? 10000000.3 : 10000000.1;
+                });
+        double n = run.trials();
+        for (SimulatedOutput y : run.outputs()) {
+            assertThat(y.value()).isCloseTo(10000000.2, within(1e-6));
+            assertThat(y.standardUncertainty()).isCloseTo(0.1 * StrictMath.sqrt(n / (n - 1)), within(1e-6));
+            assertThat(y.uncertaintyError()).isCloseTo(0, within(1e-6));
+        }
+        assertThat(run.covariance(0, 1)).isCloseTo(-0.01 * n / (n - 1), within(1e-6));
+        assertThat(run.correlation(0, 1)).isCloseTo(-1, within(1e-5));
+    }
+
+    @Test
+    void aLargeValueDoesNotEatWhatIsBetweenTheBlocks() {
+        // the same readings, a block of 10 000 of one and a block of the other: all scatter is between the blocks
+        int[] calls = {0};
+        Simulation run = MonteCarlo.withDefaults()
+                .withDigits(1, 20_000)
+                .withCovariance()
+                .run(list(Shape.NORMAL, 1), 1, (x, y) -> y[0] = calls[0]++ % 20_000 < 10_000 ? 10000000.1 : 10000000.3);
+        double u = 0.1 * StrictMath.sqrt(20_000.0 / 19_999);
+        assertThat(run.outputs().get(0).standardUncertainty()).isCloseTo(u, within(1e-6));
+        assertThat(run.covariance(0, 0)).isCloseTo(u * u, within(1e-6));
+    }
+
+    @Test
     void theEndsAreThoseOfAllTrialsTogether() {
         // standard: JCGM 101:2008, 7.9.4: the results of all trials, not the mean of those of the blocks. One block
         // from 0
