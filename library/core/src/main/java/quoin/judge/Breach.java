@@ -41,7 +41,7 @@ final class Breach implements Integrand {
 
     @Override
     public double work() {
-        return 100.0 * z.length + (z.length + 20.0) * h.length;
+        return 60.0 * z.length + (0.6 * z.length + 12) * h.length;
     }
 
     @Override

@@ -1,5 +1,7 @@
 package quoin.judge;
 
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.primes.Primes;
 import org.apache.commons.math3.special.Erf;
@@ -18,6 +20,9 @@ final class Gauss {
 
     /** What the inverse of the normal can tell from nothing. */
     private static final double LEAST_TAIL = 1e-16;
+
+    /** The rule of Gauss and Legendre with eight points from 0 to 1. */
+    private static final GaussIntegrator UNIT = new GaussIntegratorFactory().legendre(8, 0, 1);
 
     private Gauss() {}
 
@@ -71,6 +76,17 @@ final class Gauss {
         return degreesOfFreedom == Double.POSITIVE_INFINITY
                 ? quantile(p)
                 : new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(p);
+    }
+
+    /** 1/(2&pi;) &int; exp(&minus;(a&sup2; &minus; 2 a b cos &theta; + b&sup2;) / (2 sin&sup2; &theta;)) d&theta; from 0 to so many radians. */
+    static double wedge(double a, double b, double radians) {
+        return radians
+                / (2 * StrictMath.PI)
+                * UNIT.integrate(part -> {
+                    double cos = StrictMath.cos(part * radians);
+                    double sin = StrictMath.sin(part * radians);
+                    return sin > 0 ? StrictMath.exp(-(a * a - 2 * a * b * cos + b * b) / (2 * sin * sin)) : 0;
+                });
     }
 
     /** The density of the standard normal; 0 at the infinities. */

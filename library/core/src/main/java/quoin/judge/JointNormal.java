@@ -12,7 +12,8 @@ import java.util.function.Function;
  * rows of rank 1 are exact. Otherwise the probability is bounded by the sum of the marginals from below and by the
  * least marginal from above, and integrated on a fixed lattice ({@link LatticeMean}) over the space that the rows
  * span: as a product of conditional probabilities ({@link Staircase}) or, where failing is rare, over the directions in
- * which a row fails ({@link Breach}). Rows that fail with less than 1e-7 all together are left out and widen the lower bound instead.
+ * which a row fails ({@link Breach}). Rows that fail with less than 1e-7 all together, and rows that fail with less than
+ * 1e-6 all together while those kept hold, are left out and widen the error instead.
  */
 final class JointNormal {
     private static final double LEFT_OUT = 1e-7;
@@ -20,7 +21,8 @@ final class JointNormal {
     private static final int FEW = 16;
     private static final double CLOSE = 1e-6;
     private static final double TABLE = 2e-8;
-    private static final double COMMON = 0.5;
+    private static final double COVERED = 1e-6;
+    private static final double COMMON = 3;
     private static final double RARE = 0.05;
 
     private JointNormal() {}
@@ -49,29 +51,6 @@ final class JointNormal {
                 sum += (c / most) * (c / most);
             }
             return most * StrictMath.sqrt(sum);
-        }
-    }
-
-    /** One condition in units of its own standard uncertainty: c&middot;z &ge; &minus;h, |c| = 1. */
-    private static final class Face {
-        private final double h;
-        private final double[] c;
-
-        Face(double h, double[] c) {
-            this.h = h;
-            this.c = c;
-        }
-
-        static Face of(Row row, double norm) {
-            double[] c = row.contributions.clone();
-            for (int k = 0; k < c.length; k++) {
-                c[k] /= norm;
-            }
-            return new Face(row.slack / norm, c);
-        }
-
-        double fails() {
-            return Gauss.below(-h);
         }
     }
 
@@ -148,7 +127,7 @@ final class JointNormal {
         }
         double sum = Math.max(0, 1 - fails);
         List<Face> kept = new ArrayList<>(faces);
-        double leftOut = leaveOut(kept, LEFT_OUT);
+        double leftOut = leaveOut(kept, LEFT_OUT) + leaveOutCovered(kept);
         if (kept.isEmpty()) {
             return bounds(sum, least);
         }
@@ -161,17 +140,24 @@ final class JointNormal {
         Staircase stairs = new Staircase(h, c);
         if (stairs.rank() == 1) {
             double exact = Math.min(stairs.exact(), least);
-            return new Odds(exact, Math.max(0, exact - leftOut), exact, Odds.Method.FIRST_ORDER);
+            double off = stairs.flattened();
+            return new Odds(
+                    exact, Math.max(0, exact - leftOut - off), Math.min(least, exact + off), Odds.Method.FIRST_ORDER);
         }
         if (least - sum <= CLOSE) {
             return bounds(sum, least);
         }
-        return within(integral(h, stairs, 1 - sum), leftOut + TABLE * stairs.rank(), sum, least);
+        return within(integral(kept, h, stairs), leftOut + stairs.flattened() + TABLE * stairs.rank(), sum, least);
     }
 
     /** The better of the two ways to integrate, by how well each does on the first points. */
-    private static Integral integral(double[] h, Staircase stairs, double fails) {
-        if (h.length == stairs.rank() || !(fails < COMMON)) {
+    private static Integral integral(List<Face> faces, double[] h, Staircase stairs) {
+        double fails = 0;
+        for (Face face : faces) {
+            fails += face.fails();
+        }
+        // the faces are sorted: the first is the likeliest to fail
+        if (h.length == stairs.rank() || !(fails < COMMON) || !(h[0] > 0)) {
             return Integral.of(new LatticeMean(stairs).grow());
         }
         LatticeMean beyond = new LatticeMean(new Breach(h, stairs.turned()));
@@ -218,6 +204,26 @@ final class JointNormal {
             }
             sum += fails;
             faces.remove(i);
+        }
+        return sum;
+    }
+
+    /**
+     * Removes the faces that hardly ever fail while a likelier one holds, sorted as they are; returns the probability that
+     * one of them does, at most. Whatever covers another stays or is covered itself, so the sum holds for all.
+     */
+    private static double leaveOutCovered(List<Face> faces) {
+        double each = COVERED / faces.size();
+        double sum = 0;
+        for (int i = faces.size() - 1; i > 0; i--) {
+            double alone = 1;
+            for (int j = 0; j < i && alone > each; j++) {
+                alone = faces.get(i).failsAlone(faces.get(j));
+            }
+            if (alone <= each) {
+                sum += alone;
+                faces.remove(i);
+            }
         }
         return sum;
     }

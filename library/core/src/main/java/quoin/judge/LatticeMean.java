@@ -11,8 +11,8 @@ package quoin.judge;
 final class LatticeMean {
     private static final int SHIFTS = 11;
     private static final int FIRST = 256;
-    private static final int MOST_POINTS = 1 << 14;
-    private static final double MOST_WORK = 1e8;
+    private static final int MOST_POINTS = 1 << 16;
+    private static final double MOST_WORK = 4e8;
     private static final double LEAST = 5e-6;
     private static final double WANTED = 1e-4;
 

@@ -13,11 +13,15 @@ import java.util.List;
  * than coordinates Genz and Kwong 2000). The cube has one dimension less than there are coordinates.
  */
 final class Staircase implements Integrand {
-    private static final double SAME_SPAN = 1e-8;
+    private static final double SAME_SPAN = 1e-6;
+    /** The mean size of a standard normal number. */
+    private static final double MEAN_SIZE = StrictMath.sqrt(2 / StrictMath.PI);
+
     private static final double LEAST_PROBABILITY = 1e-12;
 
     private final List<Step> steps = new ArrayList<>();
     private final double[][] turned;
+    private final double flattened;
     private final double[] ends = new double[2];
     private final double[] y;
 
@@ -66,11 +70,17 @@ final class Staircase implements Integrand {
         }
         y = new double[steps.size()];
         turned = turning.turned(y.length);
+        flattened = turning.flattened;
     }
 
     /** {@return the number of coordinates} */
     int rank() {
         return steps.size();
+    }
+
+    /** {@return how far P may be off since what is left of a face below 1e-6 is taken as nothing} */
+    double flattened() {
+        return flattened;
     }
 
     /** {@return the faces in the turned coordinates, in their order} */
@@ -126,6 +136,7 @@ final class Staircase implements Integrand {
         private final boolean[] placed;
         private int coordinate;
         private int open;
+        private double flattened;
 
         Turning(double[] h, double[][] c) {
             this.h = h;
@@ -160,7 +171,9 @@ final class Staircase implements Integrand {
                 for (int k = 0; k < axis.length; k++) {
                     rest[i][k] -= along * axis[k];
                 }
-                if (!(size(rest[i]) > SAME_SPAN)) {
+                double left = size(rest[i]);
+                if (!(left > SAME_SPAN)) {
+                    flattened += Gauss.density(h[i]) * MEAN_SIZE * left;
                     placed[i] = true;
                     open--;
                     (along > 0 ? lower : upper).add(i);
