@@ -33,6 +33,12 @@ public record Retake(List<String> readings, String by, int times, double u, doub
         if (times < 1) {
             throw new IllegalArgumentException("times must be 1 or more, got " + times);
         }
+        if (u < 0 || Double.isInfinite(u)) {
+            throw new IllegalArgumentException("u must be 0 or more and finite, or NaN, got " + u);
+        }
+        if (settles < 0 || settles > 1) {
+            throw new IllegalArgumentException("settles must be from 0 to 1, or NaN, got " + settles);
+        }
     }
 
     /**

@@ -99,7 +99,16 @@ class BadInputTest {
                 bound("within must be 0 or more, got -1.0", () -> Bound.within(-1)),
                 bound("values must be 1 or more, got 0", () -> new ReadingDoubt("r", "tape", 0, List.of(), List.of())),
                 bound("times must be 1 or more, got 0", () -> new Retake(List.of("r"), "", 0, 1, 1)),
+                bound("u must be 0 or more and finite, or NaN, got -1.0", () -> retake(-1, 1)),
+                bound("u must be 0 or more and finite, or NaN, got Infinity", () -> retake(INFINITE, 1)),
+                bound("settles must be from 0 to 1, or NaN, got -0.1", () -> retake(1, -0.1)),
+                bound("settles must be from 0 to 1, or NaN, got 1.1", () -> retake(1, 1.1)),
+                bound("settles must be from 0 to 1, or NaN, got Infinity", () -> retake(1, INFINITE)),
                 bound("retake must name 1 reading or more, got none", () -> new Retake(List.of(), "", 1, 1, 1)));
+    }
+
+    private static Retake retake(double u, double settles) {
+        return new Retake(List.of("r"), "", 1, u, settles);
     }
 
     private static Arguments bound(String message, Runnable call) {
