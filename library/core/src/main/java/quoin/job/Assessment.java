@@ -84,7 +84,12 @@ public final class Assessment {
      * @throws IllegalArgumentException if the rulebook has errors; see {@link Lint}
      */
     public static Assessment of(Job job, Rulebook rulebook, Parts parts) {
-        return new Assessment(new Work(job, rulebook, parts));
+        return new Assessment(new Work(job, rulebook, parts, true));
+    }
+
+    /** The same verdict, sizes and findings, without what to read again, figures and the odds of all bounds together. */
+    static Assessment brief(Job job, Rulebook rulebook, Parts parts) {
+        return new Assessment(new Work(job, rulebook, parts, false));
     }
 
     /** The way from readings to findings; not safe for use by many threads. */
@@ -104,7 +109,7 @@ public final class Assessment {
         private final SurveyState survey;
         private final OptionalDouble probability;
 
-        Work(Job job, Rulebook rulebook, Parts parts) {
+        Work(Job job, Rulebook rulebook, Parts parts, boolean whole) {
             this.job = job;
             this.rulebook = rulebook;
             this.parts = parts;
@@ -114,12 +119,16 @@ public final class Assessment {
             Line line = new Line(
                     job, rulebook, catalogue, new Survey(facts.readings(), facts.straightWithinMm(), facts.finish()));
             this.opening = line.opening();
-            this.suspects = opening.adjustment()
-                    .suspects(facts.cannot().stream().map(cannot -> cannot.of()).toList());
+            this.suspects = whole
+                    ? opening.adjustment()
+                            .suspects(facts.cannot().stream()
+                                    .map(cannot -> cannot.of())
+                                    .toList())
+                    : List.of();
             this.sizes = line.sizes();
             this.gaps = line.gaps();
-            this.tradeRule = line.tradeRule();
-            this.estimates = line.figures();
+            this.tradeRule = whole ? line.tradeRule() : Optional.empty();
+            this.estimates = whole ? line.figures() : Map.of();
             SurveyCheck check = new SurveyCheck(job, rulebook, opening);
             List<String> missing = check.missing();
             findings.add(check.finding());
@@ -130,13 +139,17 @@ public final class Assessment {
             findings.addAll(sizes.refused());
             findings.addAll(sizes.atEdges());
             BoundChecks bounds = new BoundChecks(job, rulebook, opening, line.boundable(), catalogue);
-            findings.addAll(new Prospects(job, rulebook, catalogue, opening, bounds).findings(missing));
+            findings.addAll(
+                    whole
+                            ? new Prospects(job, rulebook, catalogue, opening, bounds).findings(missing)
+                            : bounds.findings());
             findings.addAll(SiteChecks.findings(job.site(), siteAsks()));
             findings.addAll(Rooms.findings(job, rulebook));
             grade().ifPresent(findings::add);
-            Optional<Next> next = new NextReading(job, opening).of(missing, suspects, findings);
+            Optional<Next> next =
+                    whole ? new NextReading(job, opening).of(missing, suspects, findings) : Optional.empty();
             this.survey = new SurveyState(missing, next, NextReading.agrees(opening));
-            this.probability = bounds.joint();
+            this.probability = whole ? bounds.joint() : OptionalDouble.empty();
         }
 
         private List<Problem> lint() {
@@ -266,6 +279,11 @@ public final class Assessment {
     /** {@return the parts it was assessed with} */
     public Parts parts() {
         return parts;
+    }
+
+    /** {@return what it was made from} */
+    public Receipt receipt() {
+        return Receipt.of(job, rulebook, parts);
     }
 
     /** {@return the worst verdict of all findings} */

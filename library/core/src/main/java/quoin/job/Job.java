@@ -1,11 +1,12 @@
 package quoin.job;
 
 import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import quoin.clearance.SiteFacts;
 import quoin.measure.Amount;
@@ -57,8 +58,8 @@ public final class Job {
         this.site = builder.site;
         this.heat = builder.heat;
         this.supply = builder.supply;
-        this.ordered = Collections.unmodifiableMap(new LinkedHashMap<>(builder.ordered));
-        this.declared = Collections.unmodifiableMap(new LinkedHashMap<>(builder.declared));
+        this.ordered = Collections.unmodifiableMap(new TreeMap<>(builder.ordered));
+        this.declared = Collections.unmodifiableMap(new TreeMap<>(builder.declared));
         this.nominalWidthMm = builder.nominalWidthMm;
         this.nominalLengthMm = builder.nominalLengthMm;
         this.carry = builder.carry;
@@ -116,6 +117,11 @@ public final class Job {
         return instruments;
     }
 
+    /** The instruments by name: in which order a document lists them says nothing. */
+    List<Instrument> instrumentsByName() {
+        return instruments.stream().sorted(Comparator.comparing(Instrument::id)).toList();
+    }
+
     /** {@return what is known of the site} */
     public SiteFacts site() {
         return site;
@@ -131,12 +137,12 @@ public final class Job {
         return Optional.ofNullable(supply);
     }
 
-    /** {@return sizes that replace a clause's result} */
+    /** {@return sizes that replace a clause's result, by name} */
     public Map<String, Amount> ordered() {
         return ordered;
     }
 
-    /** {@return figures the caller declares (site. or own.)} */
+    /** {@return figures the caller declares (site. or own.), by name} */
     public Map<String, FigureValue> declared() {
         return declared;
     }
@@ -154,6 +160,23 @@ public final class Job {
     /** {@return JSON text that is handed through unread} */
     public String carry() {
         return carry;
+    }
+
+    /**
+     * The text that the digest is of: every field that an answer can hang on, in a fixed order.
+     *
+     * <p>How a document was laid out, the order of its names, and the units it was written in leave no trace; the order of
+     * its readings does, since answers list them in it.
+     *
+     * @return the text
+     */
+    public String canonicalText() {
+        return JobText.of(this).toString();
+    }
+
+    /** {@return {@code sha256:} and the SHA-256 of {@link #canonicalText()}, lower-case hexadecimal} */
+    public String digest() {
+        return JobText.of(this).digest();
     }
 
     @Override
@@ -180,7 +203,7 @@ public final class Job {
                 taken,
                 grade,
                 units,
-                instruments,
+                instrumentsByName(),
                 site,
                 heat,
                 supply(),

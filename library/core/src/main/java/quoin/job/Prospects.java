@@ -165,7 +165,7 @@ final class Prospects {
     }
 
     private Set<Instrument> instruments() {
-        Set<Instrument> all = new LinkedHashSet<>(job.instruments());
+        Set<Instrument> all = new LinkedHashSet<>(job.instrumentsByName());
         job.opening().readings().forEach(reading -> all.add(reading.by()));
         return all;
     }

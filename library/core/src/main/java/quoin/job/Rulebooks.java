@@ -1,12 +1,16 @@
 package quoin.job;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import quoin.judge.Args;
+import quoin.judge.Problem;
 import quoin.rulebook.Rulebook;
 
 /** Which of the given rulebooks a job is assessed by. */
 public final class Rulebooks {
+    private static final String PLACE = "/choose/rulebook";
+
     private Rulebooks() {}
 
     /**
@@ -16,32 +20,97 @@ public final class Rulebooks {
      * @param choose the job's choices
      * @param taken the day the job was taken, such as {@code 2026-11-02}; empty where not stated
      * @param given the rulebooks to choose from
-     * @return the rulebook, or empty where none of them is it
+     * @return the rulebook, or empty where none of them is it, or where two of one version say different things; see
+     *     {@link #whyNone}
      */
     public static Optional<Rulebook> pick(Choices choose, String taken, List<Rulebook> given) {
-        @Nullable Rulebook best = null;
-        for (Rulebook rulebook : given) {
-            boolean fits = rulebook.id().equals(choose.rulebookId())
-                    && matches(choose.rulebookVersion(), rulebook.version())
-                    && (choose.rulebookDigest().isEmpty()
-                            || choose.rulebookDigest().equals(rulebook.digest()))
-                    && (!choose.rulebookVersion().isEmpty()
-                            || taken.isEmpty()
-                            || rulebook.effective().compareTo(taken) <= 0);
-            if (fits && (best == null || isNewer(rulebook, best))) {
-                best = rulebook;
+        List<Rulebook> newest = newest(
+                given.stream().filter(book -> isWanted(choose, taken, book)).toList());
+        return newest.size() == 1 ? Optional.of(newest.get(0)) : Optional.empty();
+    }
+
+    /**
+     * Why no rulebook can be picked.
+     *
+     * @param choose the job's choices
+     * @param taken the day the job was taken; empty where not stated
+     * @param given the rulebooks to choose from
+     * @return the problem, at {@code /choose/rulebook}; empty exactly where {@link #pick} finds one
+     */
+    public static Optional<Problem> whyNone(Choices choose, String taken, List<Rulebook> given) {
+        if (pick(choose, taken, given).isPresent()) {
+            return Optional.empty();
+        }
+        List<Rulebook> named =
+                given.stream().filter(book -> isNamed(choose, book)).toList();
+        List<Rulebook> inForce =
+                named.stream().filter(book -> isInForce(choose, taken, book)).toList();
+        List<Rulebook> wanted =
+                inForce.stream().filter(book -> hasDigest(choose, book)).toList();
+        Args args = Args.of("got", (choose.rulebookId() + " " + choose.rulebookVersion()).strip());
+        if (named.isEmpty()) {
+            return Optional.of(Problem.error("no-rulebook", PLACE, args.with("known", days(given))));
+        }
+        if (inForce.isEmpty()) {
+            Args day = args.with("taken", taken).with("known", days(named));
+            return Optional.of(Problem.error("no-rulebook-in-force", PLACE, day));
+        }
+        if (wanted.isEmpty()) {
+            Args digest = args.with("digest", choose.rulebookDigest()).with("known", digests(inForce));
+            return Optional.of(Problem.error("no-rulebook-digest", PLACE + "/digest", digest));
+        }
+        return Optional.of(Problem.error("rulebook-ambiguous", PLACE, args.with("known", digests(newest(wanted)))));
+    }
+
+    private static List<String> days(List<Rulebook> books) {
+        return books.stream().map(book -> book + " of " + book.effective()).toList();
+    }
+
+    private static List<String> digests(List<Rulebook> books) {
+        return books.stream().map(book -> book + " " + book.digest()).toList();
+    }
+
+    private static boolean isWanted(Choices choose, String taken, Rulebook book) {
+        return isNamed(choose, book) && isInForce(choose, taken, book) && hasDigest(choose, book);
+    }
+
+    private static boolean isNamed(Choices choose, Rulebook book) {
+        return book.id().equals(choose.rulebookId()) && matches(choose.rulebookVersion(), book.version());
+    }
+
+    /** A version that is named is taken whenever it came into force. */
+    private static boolean isInForce(Choices choose, String taken, Rulebook book) {
+        return !choose.rulebookVersion().isEmpty()
+                || taken.isEmpty()
+                || book.effective().compareTo(taken) <= 0;
+    }
+
+    private static boolean hasDigest(Choices choose, Rulebook book) {
+        return choose.rulebookDigest().isEmpty() || choose.rulebookDigest().equals(book.digest());
+    }
+
+    /** The newest, each digest once: more than one where two of one day and version say different things. */
+    private static List<Rulebook> newest(List<Rulebook> books) {
+        List<Rulebook> newest = new ArrayList<>();
+        for (Rulebook book : books) {
+            int order = newest.isEmpty() ? 0 : order(book, newest.get(0));
+            if (order > 0) {
+                newest.clear();
+            }
+            if (order >= 0 && newest.stream().noneMatch(other -> other.digest().equals(book.digest()))) {
+                newest.add(book);
             }
         }
-        return Optional.ofNullable(best);
+        return newest;
     }
 
     private static boolean matches(String wanted, String version) {
         return wanted.isEmpty() || wanted.equals(version);
     }
 
-    private static boolean isNewer(Rulebook a, Rulebook b) {
+    private static int order(Rulebook a, Rulebook b) {
         int byDay = a.effective().compareTo(b.effective());
-        return byDay != 0 ? byDay > 0 : compare(a.version(), b.version()) > 0;
+        return byDay != 0 ? byDay : compare(a.version(), b.version());
     }
 
     /** Versions are compared number by number; what is not a number is compared as text. */

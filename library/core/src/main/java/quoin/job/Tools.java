@@ -22,7 +22,7 @@ final class Tools {
 
     Tools(Job job) {
         this.readings = job.opening().readings();
-        all.addAll(job.instruments());
+        all.addAll(job.instrumentsByName());
         for (Reading reading : readings) {
             if (!all.contains(reading.by())) {
                 all.add(reading.by());

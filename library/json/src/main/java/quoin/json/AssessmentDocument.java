@@ -2,6 +2,7 @@ package quoin.json;
 
 import java.util.List;
 import quoin.job.Assessment;
+import quoin.job.Receipt;
 import quoin.judge.Problem;
 
 /** The answer as a document: {@code quoin-assessment/1}. */
@@ -37,7 +38,7 @@ public final class AssessmentDocument {
         } else {
             out.field("job", job);
         }
-        out.field("library", Library.VERSION);
+        out.field("library", Receipt.LIBRARY);
         out.field("verdict", "refused");
         out.array("problems", problems, AssessmentDocument::problem);
         out.end();

@@ -5,6 +5,7 @@ import quoin.job.AdjustmentReport;
 import quoin.job.Assessment;
 import quoin.job.FigureValue;
 import quoin.job.Order;
+import quoin.job.Receipt;
 import quoin.job.Shape;
 import quoin.judge.Caution;
 import quoin.judge.Finding;
@@ -35,14 +36,17 @@ final class AssessmentWriter {
     String write() {
         out.start();
         out.field("format", AssessmentDocument.FORMAT);
+        Receipt receipt = assessment.receipt();
         out.field("job", assessment.job().id());
-        out.field("library", Library.VERSION);
+        out.field("jobDigest", receipt.job());
+        out.field("library", receipt.library());
+        out.field("semantics", receipt.semantics());
         out.startObject("rulebook");
         out.field("id", assessment.rulebook().id());
         out.field("version", assessment.rulebook().version());
-        out.field("digest", assessment.rulebook().digest());
+        out.field("digest", receipt.rulebook());
         out.end();
-        parts();
+        parts(receipt.parts());
         out.field("verdict", assessment.verdict().text());
         assessment.probability().ifPresent(p -> out.field("probability", p));
         survey();
@@ -68,14 +72,14 @@ final class AssessmentWriter {
         return out.text();
     }
 
-    private void parts() {
+    private void parts(String digest) {
         if (assessment.parts().id().isEmpty()) {
             return;
         }
         out.startObject("parts");
         out.field("id", assessment.parts().id());
         out.field("version", assessment.parts().version());
-        out.field("digest", assessment.parts().digest());
+        out.field("digest", digest);
         out.end();
     }
 

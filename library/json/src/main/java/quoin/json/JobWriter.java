@@ -1,5 +1,6 @@
 package quoin.json;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,7 +38,7 @@ final class JobWriter {
         out.field("grade", job.grade() == Job.Grade.QUOTE ? "quote" : "survey");
         out.field("units", job.units());
         out.startObject("instruments");
-        job.instruments().forEach(this::instrument);
+        job.instruments().stream().sorted(Comparator.comparing(Instrument::id)).forEach(this::instrument);
         out.end();
         opening(job.opening());
         site(job.site());

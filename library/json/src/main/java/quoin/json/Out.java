@@ -107,6 +107,11 @@ final class Out {
         number(value);
     }
 
+    void count(String name, long value) {
+        json.writeName(name);
+        json.writeNumber(value);
+    }
+
     void nothing(String name) {
         json.writeName(name);
         json.writeNull();

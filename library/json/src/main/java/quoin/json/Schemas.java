@@ -10,8 +10,13 @@ import java.util.Objects;
 /** The JSON Schemas (draft 2020-12) of the documents. Functions of values, safe for use by many threads. */
 public final class Schemas {
     /** The formats that have a schema. */
-    public static final List<String> FORMATS =
-            List.of(JobDocument.FORMAT, RulebookDocument.FORMAT, PartsDocument.FORMAT, AssessmentDocument.FORMAT);
+    public static final List<String> FORMATS = List.of(
+            JobDocument.FORMAT,
+            RulebookDocument.FORMAT,
+            PartsDocument.FORMAT,
+            CaseDocument.FORMAT,
+            AssessmentDocument.FORMAT,
+            ImpactDocument.FORMAT);
 
     private Schemas() {}
 

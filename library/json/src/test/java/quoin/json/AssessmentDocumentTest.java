@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import quoin.job.Assessment;
 import quoin.job.Job;
+import quoin.job.Receipt;
 import quoin.judge.Args;
 import quoin.judge.Finding;
 import quoin.judge.Problem;
@@ -34,7 +35,9 @@ class AssessmentDocumentTest {
     private static final List<String> KEYS = List.of(
             "format",
             "job",
+            "jobDigest",
             "library",
+            "semantics",
             "rulebook",
             "parts",
             "verdict",
@@ -406,7 +409,7 @@ class AssessmentDocumentTest {
                 .at(3, 7);
         assertThat(AssessmentDocument.refused("reading-room-2", List.of(problem)))
                 .isEqualTo(
-                        "{\"format\":\"quoin-assessment/1\",\"job\":\"reading-room-2\",\"library\":\"" + Library.VERSION
+                        "{\"format\":\"quoin-assessment/1\",\"job\":\"reading-room-2\",\"library\":\"" + Receipt.LIBRARY
                                 + "\",\"verdict\":\"refused\",\"problems\":[{\"code\":\"unknown-field\",\"severity\":\"error\","
                                 + "\"pointer\":\"/colour\",\"line\":3,\"column\":7,"
                                 + "\"args\":{\"field\":\"colour\",\"known\":[\"a\",\"b\"]}}]}");

@@ -61,6 +61,7 @@ class RoundTripProperties {
         Read<Job> read = JobDocument.read(Examples.utf8(written));
         assertThat(read.problems()).as(written).isEmpty();
         assertThat(read.value()).as(written).contains(job);
+        assertThat(read.value().orElseThrow().digest()).isEqualTo(job.digest());
         assertThat(JobDocument.write(read.value().orElseThrow())).isEqualTo(written);
     }
 

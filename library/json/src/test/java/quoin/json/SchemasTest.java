@@ -15,6 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
 import quoin.job.Assessment;
+import quoin.job.Impact;
+import quoin.job.ImpactTotals;
 import quoin.job.Job;
 import quoin.parts.Parts;
 import quoin.rulebook.Rulebook;
@@ -89,6 +91,33 @@ class SchemasTest {
     private static void assertAnswer(Job job, Rulebook rulebook, Parts parts) {
         String answer = AssessmentDocument.write(Assessment.of(job, rulebook, parts));
         assertThat(errors(AssessmentDocument.FORMAT, answer)).as(answer).isEmpty();
+    }
+
+    @Test
+    void everyLineOfAnImpactIsValid() {
+        Rulebook before = Examples.rulebook(Examples.RULEBOOK);
+        Rulebook after = Examples.rulebook(changed(Examples.RULEBOOK, "\"atMost\": \"9 mm\"", "\"atMost\": \"2 mm\""));
+        Rulebook small = Examples.rulebook(
+                Examples.RULEBOOK.replace("\"1800 mm\"", "\"180 mm\"").replace("\"3000 mm\"", "\"300 mm\""));
+        ImpactTotals totals = ImpactTotals.NONE.plusRefused();
+        for (Rulebook other : List.of(before, after, small)) {
+            Impact impact = Impact.of(Examples.job(Examples.JOB), before, other, Examples.parts(Examples.PARTS));
+            totals = totals.plus(impact);
+            String line = ImpactDocument.write(impact);
+            assertThat(errors(ImpactDocument.FORMAT, line)).as(line).isEmpty();
+        }
+        assertThat(totals.count(Impact.Change.UNCHANGED)).isEqualTo(1);
+        assertThat(totals.count(Impact.Change.NEWLY_REFUSED)).isEqualTo(1);
+        String last = ImpactDocument.write(totals, before, after);
+        assertThat(errors(ImpactDocument.FORMAT, last)).as(last).isEmpty();
+        assertThat(last).contains("\"jobs\":4,\"unchanged\":1,", "\"refused\":1,\"flips\":{\"undecided-fail\":2}");
+        Read<Job> read = JobDocument.read(Examples.utf8("{ \"id\": \"a\" }"));
+        for (String id : List.of(read.id(), "")) {
+            assertThat(errors(ImpactDocument.FORMAT, ImpactDocument.refused(id, read.problems())))
+                    .isEmpty();
+        }
+        assertThat(errors(ImpactDocument.FORMAT, changed(last, "\"totals\"", "\"total\"")))
+                .isNotEmpty();
     }
 
     @Test

@@ -76,12 +76,9 @@ final class AssessLines {
         return refuse(read.id(), problems);
     }
 
-    /** The line of a problem is that of the file, not of the one document in it. */
     private String refuse(String job, List<Problem> problems) {
         refused++;
-        List<Problem> placed = problems.stream()
-                .map(problem -> problem.at(line, Math.max(1, problem.column())))
-                .toList();
+        List<Problem> placed = Problems.inLine(line, problems);
         Problems said = new Problems();
         said.add(file, placed);
         said.print(err);

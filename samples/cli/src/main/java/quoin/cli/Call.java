@@ -18,6 +18,9 @@ record Call(List<String> jobs, List<String> lines, List<String> rulebooks, List<
             quoin assess JOB [--rulebook FILE]... [--parts FILE]... [--json]
             quoin assess --lines FILE.ndjson [--rulebook FILE]... [--parts FILE]...
             quoin suits RULEBOOK --width WIDTH --length LENGTH [--choose KIND=PART]...
+            quoin replay ANSWER JOB [--rulebook FILE]... [--parts FILE]...
+            quoin impact OLD NEW JOBS.ndjson [--parts FILE]... [--json]
+            quoin rulebook check FOLDER
 
               JOB               a job document (quoin-job/1)
               --rulebook FILE   a rulebook (quoin-rulebook/1); may be given several times
@@ -26,9 +29,13 @@ record Call(List<String> jobs, List<String> lines, List<String> rulebooks, List<
               --lines FILE      one job a line in, one answer a line out, in order
               --width, --length a finished frame: which openings it suits; 20 where there is none
               --choose          a part that the rulebook's amounts go by, such as drive=drive-m
+              replay            whether the answer can be made again, byte by byte, or what differs
+              rulebook check    whether the cases in a folder of rulebooks hold, and what none touches
+              impact            what two rulebooks make of each job, one a line, then the totals
             Options may stand in any order. Without --rulebook, or without --parts, those
             that lie in the folder of the job are taken.
-            Exit: 0 pass (--lines: every line answered), 10 undecided, 20 fail,
+            Exit: 0 pass (--lines, impact: every line answered; replay: the same bytes),
+            10 undecided, 20 fail (replay: not the same; check: a case does not hold),
             2 bad use or a text that is not a valid document, 1 a fault of ours.
             """;
 
@@ -42,13 +49,19 @@ record Call(List<String> jobs, List<String> lines, List<String> rulebooks, List<
         if (!words.get(0).equals("assess")) {
             throw new BadUse(words.get(0) + " is not a command, write assess JOB");
         }
+        Call call = gather(words);
+        call.check();
+        return call;
+    }
+
+    /** The files and options after a command, whichever it is; nothing is checked. */
+    static Call gather(List<String> words) throws BadUse {
         Call call = new Call(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), false);
         boolean json = false;
         Iterator<String> rest = words.subList(1, words.size()).iterator();
         while (rest.hasNext()) {
             json |= call.take(rest.next(), rest);
         }
-        call.check();
         return new Call(call.jobs, call.lines, call.rulebooks, call.parts, json);
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import quoin.job.Assessment;
-import quoin.job.Choices;
 import quoin.job.Job;
 import quoin.job.Rulebooks;
 import quoin.judge.Args;
@@ -19,41 +18,53 @@ import quoin.rulebook.Rulebook;
  * @param problems what is not at hand
  */
 record Chosen(Optional<Assessment> assessment, List<Problem> problems) {
+    /**
+     * What a job chose, taken from the shelf.
+     *
+     * @param rulebook the rulebook; empty where it is not at hand
+     * @param parts the parts; empty where they are not at hand
+     * @param problems what is not at hand
+     */
+    record From(Optional<Rulebook> rulebook, Optional<Parts> parts, List<Problem> problems) {}
+
     static Chosen of(Job job, Shelf shelf, byte[] json) {
-        Choices choose = job.choose();
+        From from = from(job, shelf, json);
+        return from.rulebook().isEmpty() || from.parts().isEmpty()
+                ? new Chosen(Optional.empty(), from.problems())
+                : new Chosen(
+                        Optional.of(Assessment.of(
+                                job, from.rulebook().get(), from.parts().get())),
+                        from.problems());
+    }
+
+    static From from(Job job, Shelf shelf, byte[] json) {
         List<Problem> problems = new ArrayList<>();
-        Optional<Rulebook> rulebook = Rulebooks.pick(choose, job.taken(), shelf.rulebooks());
-        if (rulebook.isEmpty()) {
-            problems.add(Spot.locate(json, noRulebook(choose, shelf)));
-        }
-        Optional<Parts> parts = choose.partsId().isEmpty() ? Optional.of(Parts.NONE) : shelf.parts(choose.partsId());
-        if (parts.isEmpty()) {
-            problems.add(Spot.locate(json, noParts(choose, shelf)));
-        }
-        return rulebook.isEmpty() || parts.isEmpty()
-                ? new Chosen(Optional.empty(), problems)
-                : new Chosen(Optional.of(Assessment.of(job, rulebook.get(), parts.get())), problems);
+        Rulebooks.whyNone(job.choose(), job.taken(), shelf.rulebooks())
+                .ifPresent(problem -> problems.add(Spot.locate(json, problem)));
+        Optional<Rulebook> rulebook = Rulebooks.pick(job.choose(), job.taken(), shelf.rulebooks());
+        Optional<Parts> parts = parts(job, shelf, json, problems);
+        return new From(rulebook, parts, problems);
     }
 
-    private static Problem noRulebook(Choices choose, Shelf shelf) {
-        StringBuilder wanted = new StringBuilder(choose.rulebookId());
-        if (!choose.rulebookVersion().isEmpty()) {
-            wanted.append(' ').append(choose.rulebookVersion());
+    /** The parts that a job chose; what is wrong with them goes to {@code problems}. */
+    static Optional<Parts> parts(Job job, Shelf shelf, byte[] json, List<Problem> problems) {
+        String wanted = job.choose().partsId();
+        if (wanted.isEmpty()) {
+            return Optional.of(Parts.NONE);
         }
-        if (!choose.rulebookDigest().isEmpty()) {
-            wanted.append(" with digest ").append(choose.rulebookDigest());
+        List<Parts> found = shelf.parts(wanted);
+        if (found.size() == 1) {
+            return Optional.of(found.get(0));
         }
-        List<String> known = shelf.rulebooks().stream()
-                .map(book -> book.id() + " " + book.version() + " of " + book.effective())
-                .toList();
-        return Problem.error(
-                "no-rulebook",
-                "/choose/rulebook",
-                Args.of("got", wanted.toString()).with("known", known));
+        Args got = Args.of("got", wanted);
+        Problem problem = found.isEmpty()
+                ? Problem.error("no-parts", "/choose/parts", got.with("known", shelf.partsIds()))
+                : Problem.error("parts-ambiguous", "/choose/parts", got.with("known", digests(found)));
+        problems.add(Spot.locate(json, problem));
+        return Optional.empty();
     }
 
-    private static Problem noParts(Choices choose, Shelf shelf) {
-        Args args = Args.of("got", choose.partsId()).with("known", shelf.partsIds());
-        return Problem.error("no-parts", "/choose/parts", args);
+    private static List<String> digests(List<Parts> lists) {
+        return lists.stream().map(list -> list.version() + " " + list.digest()).toList();
     }
 }

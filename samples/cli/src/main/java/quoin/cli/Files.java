@@ -62,4 +62,18 @@ final class Files {
         }
         return found;
     }
+
+    /** The JSON files in a folder, by name; none where there is no such folder. */
+    static List<String> in(String folder) throws BadUse {
+        Path path = path(folder);
+        return java.nio.file.Files.isDirectory(path) ? beside(path.resolve("-").toString()) : List.of();
+    }
+
+    /** A file that is named in another one, from where that lies. */
+    static String beside(String file, String name) throws BadUse {
+        Path given = path(file).getParent();
+        return given == null
+                ? path(name).toString()
+                : given.resolve(path(name)).normalize().toString();
+    }
 }

@@ -50,11 +50,7 @@ public final class Main {
             return PASS;
         }
         try {
-            if (!args.isEmpty() && args.get(0).equals("suits")) {
-                return SuitsCall.run(args.subList(1, args.size()), out, err);
-            }
-            Call call = Call.parse(args);
-            return call.lines().isEmpty() ? AssessOne.run(call, out, err) : AssessLines.run(call, out, err);
+            return run(args.isEmpty() ? "" : args.get(0), args, out, err);
         } catch (BadUse e) {
             err.print("quoin: " + e.getMessage() + "\n");
             return BAD;
@@ -65,5 +61,18 @@ public final class Main {
             }
             return OUR_FAULT;
         }
+    }
+
+    private static int run(String command, List<String> args, PrintStream out, PrintStream err) throws BadUse {
+        return switch (command) {
+            case "suits" -> SuitsCall.run(args.subList(1, args.size()), out, err);
+            case "replay" -> ReplayOne.run(args, out, err);
+            case "rulebook" -> RulebookCall.run(args, out, err);
+            case "impact" -> ImpactLines.run(args, out, err);
+            default -> {
+                Call call = Call.parse(args);
+                yield call.lines().isEmpty() ? AssessOne.run(call, out, err) : AssessLines.run(call, out, err);
+            }
+        };
     }
 }

@@ -20,6 +20,13 @@ final class Problems {
         }
     }
 
+    /** The line of a problem is that of the file, not of the one document in it. */
+    static List<Problem> inLine(int line, List<Problem> problems) {
+        return problems.stream()
+                .map(problem -> problem.at(line, Math.max(1, problem.column())))
+                .toList();
+    }
+
     /** Whether any of them means that a document is refused. */
     boolean refuse() {
         return errors;

@@ -3,8 +3,9 @@ package quoin.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import quoin.job.Figures;
 import quoin.json.PartsDocument;
 import quoin.json.Read;
@@ -18,6 +19,7 @@ final class Shelf {
     private static final int LARGEST_NEIGHBOUR = 4 * 1024 * 1024;
 
     private final List<Rulebook> rulebooks = new ArrayList<>();
+    private final Map<String, Rulebook> files = new LinkedHashMap<>();
     private final List<Parts> parts = new ArrayList<>();
     private final Problems problems;
 
@@ -42,8 +44,20 @@ final class Shelf {
         return shelf;
     }
 
+    /** The rulebooks and parts lists among files. */
+    static Shelf of(List<String> files, Problems problems) throws BadUse {
+        Shelf shelf = new Shelf(problems);
+        for (String file : naming(files, PartsDocument.FORMAT)) {
+            shelf.parts(file, Files.bytes(file));
+        }
+        for (String file : naming(files, RulebookDocument.FORMAT)) {
+            shelf.rulebook(file, Files.bytes(file));
+        }
+        return shelf;
+    }
+
     /** Those of the files that name the format near their start; a file that does not is not for us. */
-    private static List<String> naming(List<String> files, String format) throws BadUse {
+    static List<String> naming(List<String> files, String format) throws BadUse {
         List<String> found = new ArrayList<>();
         for (String file : files) {
             Path path = Files.path(file);
@@ -61,7 +75,10 @@ final class Shelf {
     private void rulebook(String file, byte[] bytes) {
         Read<Rulebook> read = RulebookDocument.read(bytes, Figures.CATALOGUE, parts);
         problems.add(file, read.problems());
-        read.value().ifPresent(rulebooks::add);
+        read.value().ifPresent(rulebook -> {
+            rulebooks.add(rulebook);
+            files.put(file, rulebook);
+        });
     }
 
     private void parts(String file, byte[] bytes) {
@@ -74,8 +91,14 @@ final class Shelf {
         return rulebooks;
     }
 
-    Optional<Parts> parts(String id) {
-        return parts.stream().filter(list -> list.id().equals(id)).findFirst();
+    /** The rulebooks by the file that each was read from. */
+    Map<String, Rulebook> files() {
+        return files;
+    }
+
+    /** The parts lists of that id, each once. */
+    List<Parts> parts(String id) {
+        return parts.stream().filter(list -> list.id().equals(id)).distinct().toList();
     }
 
     List<String> partsIds() {
