@@ -172,7 +172,7 @@ final class Deciding {
         List<Picking.Case> cases = picking.cases(quota, place);
         double lost = 0;
         for (Picking.Case open : cases) {
-            lost += open.outcome() instanceof Outcome.Lost ? open.odds() : 0;
+            lost += open.isOutside() ? open.odds() : 0;
         }
         List<Step> odds = Picking.oddsOf(quota, cases);
         if (outcome instanceof Outcome.Found found) {

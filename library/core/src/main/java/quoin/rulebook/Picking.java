@@ -27,6 +27,11 @@ final class Picking {
     /** No edge further than this many standard uncertainties counts: 1 in 10 million. */
     private static final double FAR = 5.5;
 
+    /** Tables have a dozen edges far apart; a doubt that reaches over more edges than this is not taken apart. */
+    static final int MOST_EDGES = 16;
+
+    private static final String TOO_MANY = "too-many-bands";
+
     private final FigureSource figures;
     private final Map<String, String> choices;
 
@@ -42,7 +47,12 @@ final class Picking {
      * @param odds how likely that is
      * @param outcome the amount, or why there is none
      */
-    record Case(List<Constraint> when, double odds, Outcome outcome) {}
+    record Case(List<Constraint> when, double odds, Outcome outcome) {
+        /** Whether the figure is above the last band. */
+        boolean isOutside() {
+            return outcome instanceof Outcome.Lost lost && !lost.why().code().equals(TOO_MANY);
+        }
+    }
 
     /** The amount at the estimate. */
     Outcome pick(Quota quota, String place) {
@@ -96,14 +106,22 @@ final class Picking {
             return List.of();
         }
         Optional<Estimate> estimate = figures.forBands(banded.by());
-        if (estimate.isEmpty() || !reachesAnEdge(banded.bands(), estimate.get())) {
+        int edges = estimate.isEmpty() ? 0 : edgesReached(banded.bands(), estimate.get());
+        if (estimate.isEmpty() || edges == 0) {
             return List.of();
         }
         List<Case> cases = new ArrayList<>();
+        if (edges > MOST_EDGES) {
+            Args args = Args.of("by", banded.by()).with("edges", edges);
+            cases.add(new Case(List.of(), 1, lost(Outcome.Cause.NOT_DETERMINED, TOO_MANY, args)));
+            return cases;
+        }
         double from = 0;
+        double lowest = estimate.get().value() - FAR * widest(estimate.get());
+        double highest = estimate.get().value() + FAR * widest(estimate.get());
         for (int i = 0; i < banded.bands().size(); i++) {
             double upTo = banded.bands().get(i).upTo().value();
-            if (upTo > from) {
+            if (upTo > from && upTo > lowest && from < highest) {
                 add(
                         cases,
                         estimate.get(),
@@ -127,15 +145,14 @@ final class Picking {
         }
     }
 
-    private static boolean reachesAnEdge(List<Quota.Band> bands, Estimate estimate) {
+    private static int edgesReached(List<Quota.Band> bands, Estimate estimate) {
         double reach = FAR * widest(estimate);
         double value = estimate.value();
+        int count = 0;
         for (Quota.Band band : bands) {
-            if (StrictMath.abs(value - band.upTo().value()) < reach) {
-                return true;
-            }
+            count += StrictMath.abs(value - band.upTo().value()) < reach ? 1 : 0;
         }
-        return false;
+        return count;
     }
 
     private static double widest(Estimate estimate) {
@@ -157,8 +174,10 @@ final class Picking {
             if (open.outcome() instanceof Outcome.Found found) {
                 steps.add(Step.of(
                         "band-odds", with(args, "amount", found.amount()).with("odds", open.odds())));
-            } else {
+            } else if (open.isOutside()) {
                 steps.add(Step.of("outside-odds", args.with("odds", open.odds())));
+            } else if (open.outcome() instanceof Outcome.Lost lost) {
+                steps.add(lost.why());
             }
         }
         return steps;

@@ -2,7 +2,9 @@ package quoin.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -107,6 +109,24 @@ class NumbersTest {
                 .isLessThanOrEqualTo(
                         finding(assessment, "headroom").odds().orElseThrow().value() + 1e-4);
         return finding(assessment, "headroom");
+    }
+
+    /** A stranger's table of thousands of edges within the doubt costs a message, not minutes, and never passes. */
+    @Test
+    void tooManyEdgesAreNotTakenApart() {
+        List<Quota.Band> bands = new ArrayList<>();
+        for (int i = 1; i <= 20_000; i++) {
+            bands.add(new Quota.Band(Boathouse.mm(i * 0.01), Boathouse.mm(1000)));
+        }
+        Map<String, FigureValue> declared = new LinkedHashMap<>();
+        declared.put("site.depth", declared("depth", 100, 20));
+        declared.put("site.headroom", declared("headroom", 40, 0.5));
+        BoundClause clause = headroom(new Quota.Banded("site.depth", bands));
+        Finding finding = assertTimeout(
+                Duration.ofSeconds(20),
+                () -> finding(assess(Boathouse.rules(clause), "2026-11-02", declared), "headroom"));
+        assertThat(finding.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(finding.steps()).extracting(Step::code).contains("too-many-bands");
     }
 
     private static List<String> marks(String reviewBy, String verifiedOn, String taken, List<String> asks) {
