@@ -12,6 +12,8 @@ public record Interval(double least, boolean withLeast, double most, boolean wit
     /** Every value. */
     public static final Interval ALL = new Interval(Double.NEGATIVE_INFINITY, false, Double.POSITIVE_INFINITY, false);
 
+    private static final double SLIVER = 1e-6;
+
     /** Above zero. */
     static final Interval POSITIVE = new Interval(0, false, Double.POSITIVE_INFINITY, false);
 
@@ -52,6 +54,11 @@ public record Interval(double least, boolean withLeast, double most, boolean wit
     /** {@return whether no value lies in it} */
     public boolean isEmpty() {
         return least > most || (least == most && !(withLeast && withMost));
+    }
+
+    /** Whether nothing lies in it but what the last digits of sums leave: an open end within a millionth of a mm of the other. */
+    boolean isSliver() {
+        return isEmpty() || (!(withLeast && withMost) && most - least < SLIVER);
     }
 
     /** {@return a value inside, the middle where both ends are finite} */

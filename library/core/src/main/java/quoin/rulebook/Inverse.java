@@ -37,7 +37,7 @@ final class Inverse {
     /** The boxes of figures in which a figure or size lies in an interval. */
     List<Map<String, Interval>> of(String name, Interval wanted) {
         SizeClause clause = sizes.get(name);
-        if (wanted.isEmpty()) {
+        if (wanted.isSliver()) {
             return List.of();
         }
         if (clause == null) {
@@ -129,7 +129,7 @@ final class Inverse {
             for (Map<String, Interval> other : others) {
                 Map<String, Interval> box = new LinkedHashMap<>(one);
                 other.forEach((figure, ends) -> box.merge(figure, ends, Interval::and));
-                if (box.values().stream().noneMatch(Interval::isEmpty)) {
+                if (box.values().stream().noneMatch(Interval::isSliver)) {
                     all.add(box);
                 }
                 check(all.size());

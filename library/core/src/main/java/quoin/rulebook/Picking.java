@@ -127,8 +127,8 @@ final class Picking {
                         estimate.get(),
                         new Bound(from, upTo),
                         in(banded, i, estimate.get().value(), place));
-                from = upTo;
             }
+            from = StrictMath.max(from, upTo);
         }
         add(
                 cases,

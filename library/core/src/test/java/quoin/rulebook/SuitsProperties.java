@@ -104,6 +104,31 @@ class SuitsProperties {
         }
     }
 
+    /** Sums of sixteenths leave a last digit; the box of 1e-13 mm that it would make is none (found by the property above). */
+    @Example
+    void lastDigitsMakeNoBox() {
+        for (int seed = 0; seed < 210; seed++) {
+            for (double made = 880; made < 905; made += 0.5) {
+                Map<String, Amount> size = Map.of("frame.width", Sample.mm(made));
+                for (Suits.Box box : Suits.of(book(seed), Sample.CATALOGUE, size, Sample.CHOICES)
+                        .boxes()) {
+                    double x = box.figures()
+                            .getOrDefault("fit.width", Interval.ALL)
+                            .some();
+                    double y = box.figures()
+                            .getOrDefault("fit.length", Interval.ALL)
+                            .some();
+                    assertThat(forward(book(seed), x, y)
+                                    .find("frame.width")
+                                    .orElseThrow()
+                                    .value())
+                            .as(seed + " " + box)
+                            .isEqualTo(made, org.assertj.core.data.Offset.offset(1e-9));
+                }
+            }
+        }
+    }
+
     /** By hand: 1495 = down(x − 8, 1 mm) for 1503 ≤ x < 1504. */
     @Example
     void theOpeningsOfAFrame() {
