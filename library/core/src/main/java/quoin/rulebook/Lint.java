@@ -9,8 +9,9 @@ import quoin.parts.Parts;
  * What is wrong with a rulebook or a list of parts, all of it at once.
  *
  * <p>Errors: the document is refused. Warnings: somebody should look. Places are JSON pointers into the document, by
- * index as in its lists. A bound counts as one that never fails or never passes only where plain limits on sizes prove
- * it; where they do not, nothing is said. Nothing here knows how thick a sheet is, so no countersink is held against
+ * index as in its lists. A rulebook without errors is then looked at as a whole: whether a size steps down as the opening
+ * grows, bounds that can never fail, never pass or never matter, bands that nothing comes to or that leave a gap, each
+ * with a witness; what cannot be proved is named. Nothing here knows how thick a sheet is, so no countersink is held against
  * one. Functions of values, safe for use by many threads.
  */
 public final class Lint {
@@ -31,7 +32,9 @@ public final class Lint {
         new TableLint(report, new QuotaLint(report, names, parts)).check(rulebook);
         new SizeLint(report, names, parts).check(rulebook.sizes());
         new BoundLint(report, names, parts).check(rulebook.bounds());
-        new RangeLint(report).check(rulebook);
+        if (!report.hasErrors()) {
+            Proofs.check(rulebook, names, report);
+        }
         return report.problems();
     }
 

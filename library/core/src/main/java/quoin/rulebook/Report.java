@@ -19,6 +19,10 @@ final class Report {
         return List.copyOf(problems);
     }
 
+    boolean hasErrors() {
+        return problems.stream().anyMatch(problem -> problem.severity() == Problem.Severity.ERROR);
+    }
+
     void error(String code, String pointer, Args args) {
         problems.add(Problem.error(code, pointer, args));
     }

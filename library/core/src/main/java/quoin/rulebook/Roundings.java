@@ -7,13 +7,16 @@ import quoin.measure.Steps;
 
 /** Rounding to a step or to a list. */
 final class Roundings {
+    /** A value this close below a half, in steps, counts as the half, since it may stem from a computation. */
+    private static final double CLOSE = 1e-6;
+
     private Roundings() {}
 
     static double toStep(Rounding.Mode mode, double value, double step) {
         return switch (mode) {
             case DOWN -> Steps.down(value, step);
             case UP -> Steps.up(value, step);
-            case NEAREST -> Steps.nearest(value, step);
+            case NEAREST -> Steps.nearest(value + StrictMath.signum(value) * CLOSE * step, step);
         };
     }
 

@@ -14,7 +14,8 @@ import quoin.judge.Source;
  * @formula size = round(of + &Sigma; times &middot; more &minus; &Sigma; times &middot; less), rounded once, at the end
  * @unit that of the size: mm for a length; {@code cutWithin} in mm
  * @edge a band's upper edge belongs to it; at or below zero and above the last band there is no amount, and no size is
- *     decided; a value within 1e-6 of a step of a multiple counts as that multiple; halves round away from zero
+ *     decided; a value within 1e-6 of a step of a multiple counts as that multiple, just below a half as the half;
+ *     halves round away from zero
  * @source assumption: linear in figures, so that a rulebook can be read, compared and inverted
  * @param id the size's name, such as {@code frame.width}
  * @param of what it starts from

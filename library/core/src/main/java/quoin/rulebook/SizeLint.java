@@ -61,7 +61,6 @@ final class SizeLint {
         round(clause.round(), at + "/round", kind);
         cut(clause, at + "/cutWithin", kind);
         report.source(clause.id(), clause.source(), at);
-        StepsDown.check(clause, names, report, at);
     }
 
     private void base(SizeClause clause, String at) {

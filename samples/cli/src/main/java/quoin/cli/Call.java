@@ -21,6 +21,8 @@ record Call(List<String> jobs, List<String> lines, List<String> rulebooks, List<
             quoin replay ANSWER JOB [--rulebook FILE]... [--parts FILE]...
             quoin impact OLD NEW JOBS.ndjson [--parts FILE]... [--json]
             quoin rulebook check FOLDER
+            quoin rulebook check FILE [--parts FILE]...
+            quoin rulebook compare OLD NEW
 
               JOB               a job document (quoin-job/1)
               --rulebook FILE   a rulebook (quoin-rulebook/1); may be given several times
@@ -30,13 +32,16 @@ record Call(List<String> jobs, List<String> lines, List<String> rulebooks, List<
               --width, --length a finished frame: which openings it suits; 20 where there is none
               --choose          a part that the rulebook's amounts go by, such as drive=drive-m
               replay            whether the answer can be made again, byte by byte, or what differs
-              rulebook check    whether the cases in a folder of rulebooks hold, and what none touches
+              rulebook check    whether the cases in a folder of rulebooks hold, and what none touches;
+                                of one rulebook what is wrong with it, each with a witness
+              rulebook compare  what two versions state, and what comes out, differently
               impact            what two rulebooks make of each job, one a line, then the totals
             Options may stand in any order. Without --rulebook, or without --parts, those
             that lie in the folder of the job are taken.
             Exit: 0 pass (--lines, impact: every line answered; replay: the same bytes),
             10 undecided, 20 fail (replay: not the same; check: a case does not hold),
-            2 bad use or a text that is not a valid document, 1 a fault of ours.
+            2 bad use, a text that is not a valid document, or (compare) a version too
+            small for what changed, 1 a fault of ours.
             """;
 
     private static final List<String> OPTIONS = List.of("--rulebook", "--parts", "--json", "--lines");
@@ -44,10 +49,10 @@ record Call(List<String> jobs, List<String> lines, List<String> rulebooks, List<
     /** Reads the words after {@code quoin}. */
     static Call parse(List<String> words) throws BadUse {
         if (words.isEmpty()) {
-            throw new BadUse("no command was given, write assess JOB");
+            throw new BadUse("no command was given, write assess JOB or rulebook check FILE");
         }
         if (!words.get(0).equals("assess")) {
-            throw new BadUse(words.get(0) + " is not a command, write assess JOB");
+            throw new BadUse(words.get(0) + " is not a command, write assess JOB or rulebook check FILE");
         }
         Call call = gather(words);
         call.check();

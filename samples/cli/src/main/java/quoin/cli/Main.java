@@ -7,7 +7,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** {@code quoin assess JOB …}: see {@link Call#USAGE}. */
+/** {@code quoin assess JOB …} and {@code quoin rulebook …}: see {@link Call#USAGE}. */
 public final class Main {
     static final int PASS = 0;
     static final int OUR_FAULT = 1;

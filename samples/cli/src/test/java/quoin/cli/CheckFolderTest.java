@@ -71,7 +71,7 @@ class CheckFolderTest {
     void aFolderWithoutARulebookIsBadUse() throws IOException {
         Path empty = Files.createDirectory(folder.resolve("empty"));
         assertThat(Run.of("rulebook", "check", empty.toString()).err()).contains("holds no rulebook");
-        assertThat(Run.of("rulebook", "check", "nowhere").err()).contains("nowhere is no folder");
+        assertThat(Run.of("rulebook", "check", "nowhere").err()).contains("nowhere is not there");
         assertThat(Run.of("rulebook").code()).isEqualTo(2);
     }
 

@@ -26,7 +26,7 @@ class ReadmeCommandsTest {
 
     private static List<Shown> shown(String document) throws IOException {
         List<Shown> shown = new ArrayList<>();
-        Pattern.compile("(?m)(?:^ {4}.*\\R)+")
+        Pattern.compile("(?m)^ {4}.*\\R(?:\\R*^ {4}.*\\R)*")
                 .matcher(Files.readString(ROOT.resolve(document)))
                 .results()
                 .map(match -> match.group().indent(-4))

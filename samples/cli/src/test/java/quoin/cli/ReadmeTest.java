@@ -15,10 +15,11 @@ class ReadmeTest {
     /** Whoever follows the set-up finds two commands, each in a block of its own, and nothing else to run. */
     @Test
     void thereAreExactlyTwoSetUpCommands() throws IOException {
-        List<String> blocks = Pattern.compile("(?m)^```\\R(.*?)^```$", Pattern.DOTALL)
+        List<String> blocks = Pattern.compile("(?m)^```(\\w*)\\R((?s:.*?))^```$")
                 .matcher(Files.readString(ROOT.resolve("README.md")))
                 .results()
-                .map(match -> match.group(1).strip())
+                .filter(match -> match.group(1).isEmpty())
+                .map(match -> match.group(2).strip())
                 .toList();
         assertThat(blocks).containsExactly("mvn -q compile exec:java", "mvn verify");
     }
