@@ -59,7 +59,7 @@ class RulebookCallTest {
         assertThat(run.code()).isZero();
         assertThat(run.out())
                 .contains(
-                        "tube.diameter is 13 mm larger where fit.width is 1497 mm or more and below\n        1807 mm",
+                        "tube.diameter is 13 mm larger where fit.width is 1497 mm or more and below\n    1807 mm",
                         "the limit atMost of light-strip is 1 mm smaller everywhere",
                         "1.3.0 is enough");
     }
