@@ -72,6 +72,12 @@ final class Packed {
             addBlocks(r, all, factor, in, kept, width);
             return;
         }
+        if (in == all) {
+            for (int i = 0; i < kept.length; i++) {
+                r[i] += factor * kept[i];
+            }
+            return;
+        }
         int i = 0;
         for (long rest = in; rest != 0; rest &= rest - 1) {
             r[Long.bitCount(all & ((rest & -rest) - 1))] += factor * kept[i++];

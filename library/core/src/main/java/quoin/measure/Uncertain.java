@@ -677,13 +677,37 @@ public final class Uncertain implements Estimate {
         for (Uncertain input : inputs) {
             basis = basis.union(input.influences);
         }
-        double[] r = new double[basis.size()];
         boolean unseen = false;
+        boolean onOne = true;
+        long places = 0;
+        for (int k = 0; k < inputs.length; k++) {
+            Uncertain input = inputs[k];
+            if (partials[k] != 0) {
+                unseen |= input.blind;
+                onOne &= input.places == 0 || same(input.influences, basis);
+                places |= input.places;
+            }
+        }
+        if (onOne) {
+            return onOneBasis(value, basis, places, partials, inputs, unseen);
+        }
+        double[] r = new double[basis.size()];
         for (int k = 0; k < inputs.length; k++) {
             inputs[k].addTo(r, basis, partials[k]);
-            unseen |= inputs[k].blind && partials[k] != 0;
         }
         return ofRow(value, basis, r, unseen);
+    }
+
+    /** Where all inputs that count are on one basis: only what they keep between them is touched. */
+    private static Uncertain onOneBasis(
+            double value, Influences basis, long places, double[] partials, Uncertain[] inputs, boolean unseen) {
+        double[] r = new double[Packed.count(places, basis.block())];
+        for (int k = 0; k < inputs.length; k++) {
+            if (partials[k] != 0) {
+                inputs[k].addTo(r, places, partials[k]);
+            }
+        }
+        return new Uncertain(value, basis, places, r, unseen);
     }
 
     private void addTo(double[] r, Influences basis, double factor) {

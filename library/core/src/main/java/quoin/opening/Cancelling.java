@@ -43,27 +43,38 @@ final class Cancelling {
         }
     }
 
+    /** Whether gaps with those weights are wanted; k is −1 for two. */
+    interface Wanted {
+        boolean is(int i, int j, int k, double wi, double wj, double wk);
+    }
+
     /** All sets for pushes along two axes. */
     static List<Set> inPlace(double[][] push) {
+        return inPlace(push, (i, j, k, wi, wj, wk) -> true);
+    }
+
+    /** Those sets for pushes along two axes that are wanted. */
+    static List<Set> inPlace(double[][] push, Wanted wanted) {
         List<Set> sets = new ArrayList<>();
         int n = push.length;
+        double[] cross = crosses(push);
         for (int i = 0; i < n; i++) {
             for (int j = i + 1; j < n; j++) {
-                double ij = cross(push[i], push[j]);
+                double ij = cross[i * n + j];
                 if (Math.abs(ij) < DEPENDENT) {
                     if (push[i][0] * push[j][0] + push[i][1] * push[j][1] < 0) {
-                        sets.add(Set.of(
-                                new int[] {i, j},
-                                StrictMath.hypot(push[j][0], push[j][1]),
-                                StrictMath.hypot(push[i][0], push[i][1])));
+                        addPair(push, i, j, wanted, sets);
                     }
                     continue;
                 }
                 for (int k = j + 1; k < n; k++) {
-                    double jk = cross(push[j], push[k]);
-                    double ki = cross(push[k], push[i]);
+                    double jk = cross[j * n + k];
+                    double ki = -cross[i * n + k];
                     if (isOneSign(ij, jk, ki)) {
-                        sets.add(Set.of(new int[] {i, j, k}, jk, ki, ij));
+                        double sum = jk + ki + ij;
+                        if (wanted.is(i, j, k, jk / sum, ki / sum, ij / sum)) {
+                            sets.add(new Set(new int[] {i, j, k}, new double[] {jk / sum, ki / sum, ij / sum}));
+                        }
                     }
                 }
             }
@@ -71,14 +82,33 @@ final class Cancelling {
         return sets;
     }
 
+    private static void addPair(double[][] push, int i, int j, Wanted wanted, List<Set> sets) {
+        double wi = StrictMath.hypot(push[j][0], push[j][1]);
+        double wj = StrictMath.hypot(push[i][0], push[i][1]);
+        double sum = wi + wj;
+        if (wanted.is(i, j, -1, wi / sum, wj / sum, 0)) {
+            sets.add(new Set(new int[] {i, j}, new double[] {wi / sum, wj / sum}));
+        }
+    }
+
+    /** The cross product of each push with each later one. */
+    private static double[] crosses(double[][] push) {
+        int n = push.length;
+        double[] cross = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            double x = push[i][0];
+            double y = push[i][1];
+            for (int j = i + 1; j < n; j++) {
+                cross[i * n + j] = x * push[j][1] - y * push[j][0];
+            }
+        }
+        return cross;
+    }
+
     private static boolean isOneSign(double a, double b, double c) {
         boolean up = a > DEPENDENT && b > DEPENDENT && c > DEPENDENT;
         boolean down = a < -DEPENDENT && b < -DEPENDENT && c < -DEPENDENT;
         return up || down;
-    }
-
-    private static double cross(double[] a, double[] b) {
-        return a[0] * b[1] - a[1] * b[0];
     }
 
     /**
@@ -98,6 +128,7 @@ final class Cancelling {
         private final double[] gap;
         private final double far;
         private final int n;
+        private final double[] across;
         private final double[] volume;
         private final List<Set> sets = new ArrayList<>();
         private double least = Double.POSITIVE_INFINITY;
@@ -107,10 +138,16 @@ final class Cancelling {
             this.gap = gap;
             this.far = far;
             this.n = push.length;
+            this.across = new double[3 * n * n];
             this.volume = new double[n * n * n];
         }
 
         List<Set> sets() {
+            for (int i = 0; i < n; i++) {
+                for (int j = i + 1; j < n; j++) {
+                    across(i, j);
+                }
+            }
             for (int i = 0; i < n; i++) {
                 for (int j = i + 1; j < n; j++) {
                     pair(i, j);
@@ -129,10 +166,18 @@ final class Cancelling {
             return sets;
         }
 
-        private double[] across(int i, int j) {
+        /** Keeps the cross products of all twos. */
+        private void across(int i, int j) {
             double[] a = push[i];
             double[] b = push[j];
-            return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
+            int at = 3 * (i * n + j);
+            across[at] = a[1] * b[2] - a[2] * b[1];
+            across[at + 1] = a[2] * b[0] - a[0] * b[2];
+            across[at + 2] = a[0] * b[1] - a[1] * b[0];
+        }
+
+        private double dot(int ij, int kl) {
+            return across[ij] * across[kl] + across[ij + 1] * across[kl + 1] + across[ij + 2] * across[kl + 2];
         }
 
         private static double dot(double[] a, double[] b) {
@@ -141,25 +186,30 @@ final class Cancelling {
 
         /** Two that cancel, and three that do so in one plane; the volumes of all threes are kept. */
         private void pair(int i, int j) {
-            double[] ij = across(i, j);
-            boolean parallel = dot(ij, ij) < DEPENDENT * DEPENDENT;
+            int ij = 3 * (i * n + j);
+            double x = across[ij];
+            double y = across[ij + 1];
+            double z = across[ij + 2];
+            boolean parallel = x * x + y * y + z * z < DEPENDENT * DEPENDENT;
             if (parallel && dot(push[i], push[j]) < 0) {
                 add(new int[] {i, j}, Math.sqrt(dot(push[j], push[j])), Math.sqrt(dot(push[i], push[i])));
             }
             for (int k = j + 1; k < n; k++) {
-                double det = dot(ij, push[k]);
+                double[] p = push[k];
+                double det = x * p[0] + y * p[1] + z * p[2];
                 volume[(i * n + j) * n + k] = det;
                 if (!parallel && Math.abs(det) < DEPENDENT) {
-                    double[] jk = across(j, k);
-                    double[] ki = across(k, i);
-                    if (dot(ij, jk) > 0 && dot(jk, ki) > 0 && dot(ki, ij) > 0) {
-                        add(
-                                new int[] {i, j, k},
-                                Math.sqrt(dot(jk, jk)),
-                                Math.sqrt(dot(ki, ki)),
-                                Math.sqrt(dot(ij, ij)));
-                    }
+                    three(i, j, k);
                 }
+            }
+        }
+
+        private void three(int i, int j, int k) {
+            int ij = 3 * (i * n + j);
+            int jk = 3 * (j * n + k);
+            int ik = 3 * (i * n + k);
+            if (dot(ij, jk) > 0 && dot(jk, ik) < 0 && dot(ik, ij) < 0) {
+                add(new int[] {i, j, k}, Math.sqrt(dot(jk, jk)), Math.sqrt(dot(ik, ik)), Math.sqrt(dot(ij, ij)));
             }
         }
 

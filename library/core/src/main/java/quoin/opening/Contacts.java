@@ -33,6 +33,7 @@ final class Contacts {
     private final double reach;
     private final double small;
     private final int[] own;
+    private final boolean[] upright;
     private final double[] sign;
     private final double[] constant;
     private final double[] lean;
@@ -48,6 +49,7 @@ final class Contacts {
         this.small = small;
         int n = contacts.length;
         this.own = new int[n];
+        this.upright = new boolean[n];
         this.sign = new double[n];
         this.constant = new double[n];
         this.lean = new double[n];
@@ -60,6 +62,7 @@ final class Contacts {
                 case HEAD -> Y0;
                 case FOOT -> Y1;
             };
+            upright[i] = contacts[i].isUpright();
             sign[i] = own[i] == X0 || own[i] == Y0 ? 1 : -1;
         }
         turnTo(0);
@@ -162,11 +165,11 @@ final class Contacts {
             if (at.line) {
                 double dx = c * at.dx + s * at.dy;
                 double dy = c * at.dy - s * at.dx;
-                m = at.isUpright() ? dx / dy : dy / dx;
+                m = upright[i] ? dx / dy : dy / dx;
                 faces &= Math.abs(m) < STEEPEST;
             }
             lean[i] = m;
-            constant[i] = at.isUpright() ? sign[i] * (m * y - x) : sign[i] * (m * x - y);
+            constant[i] = upright[i] ? sign[i] * (m * y - x) : sign[i] * (m * x - y);
         }
         return faces;
     }
@@ -196,12 +199,12 @@ final class Contacts {
 
     /** The change of a gap for a move of the frame along its own head. */
     double pushX(int i) {
-        return push(i, X0) + push(i, X1);
+        return upright[i] ? sign[i] : -sign[i] * lean[i];
     }
 
     /** The change of a gap for a move of the frame along its own left side. */
     double pushY(int i) {
-        return push(i, Y0) + push(i, Y1);
+        return upright[i] ? -sign[i] * lean[i] : sign[i];
     }
 
     /** The change of a gap for a turn of the frame about the middle of the opening, per rad. */
@@ -210,11 +213,11 @@ final class Contacts {
         double x = turnedX[i];
         double y = turnedY[i];
         if (!at.line) {
-            return at.isUpright() ? -sign[i] * y : sign[i] * x;
+            return upright[i] ? -sign[i] * y : sign[i] * x;
         }
         double m = lean[i];
         double steep = 1 + m * m;
-        return at.isUpright()
+        return upright[i]
                 ? -sign[i] * (y + steep * (z[at.along] - y) + m * x)
                 : sign[i] * (x + steep * (z[at.along] - x) + m * y);
     }
@@ -224,9 +227,9 @@ final class Contacts {
         return contacts[i].line;
     }
 
-    /** How far the line of a gap leans from the frame, in rad, either way; 0 for a point. */
-    double tilt(int i) {
-        return Math.abs(StrictMath.atan(lean[i]));
+    /** The tangent of the angle by which the line of a gap leans from the frame; 0 for a point. */
+    double lean(int i) {
+        return lean[i];
     }
 
     /** How far the point of a gap is from a place in the frame's axes. */

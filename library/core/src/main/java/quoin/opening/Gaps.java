@@ -116,17 +116,16 @@ public final class Gaps {
                 gaps.get(0).constant().influences().union(width.influences()).union(length.influences());
         Uncertain w = width.onto(basis);
         Uncertain l = length.onto(basis);
-        double[] place = balance(gaps, w.value(), l.value());
-        List<Uncertain> values = new ArrayList<>();
+        double[] z = balance(gaps, w.value(), l.value());
+        List<Uncertain> values = new ArrayList<>(gaps.size());
         for (SideGap gap : gaps) {
-            values.add(around(gap, place, w, l));
+            values.add(around(gap, z, w, l));
         }
-        double[] z = {place[0], place[0] + w.value(), place[1], place[1] + l.value()};
         double[] by = new double[gaps.size()];
         for (int i = 0; i < by.length; i++) {
             by[i] = contacts.turn(i, z) / contacts.reach();
         }
-        Turn turn = new Turn(held, angle, contacts.reach(), by, contacts.inOpening(place[0], place[1]));
+        Turn turn = new Turn(held, angle, contacts.reach(), by, contacts.inOpening(z[0], z[2]));
         return new Gaps(gaps, values, turn);
     }
 
@@ -137,8 +136,7 @@ public final class Gaps {
     }
 
     /** The gap at that place, with the doubt of the outline and of the frame's size. */
-    private static Uncertain around(SideGap gap, double[] place, Uncertain w, Uncertain l) {
-        double[] z = {place[0], place[0] + w.value(), place[1], place[1] + l.value()};
+    private static Uncertain around(SideGap gap, double[] z, Uncertain w, Uncertain l) {
         double[] own = gap.push();
         double[] partials = {1, gap.along(z), own[1], own[3]};
         return Uncertain.combine(gap.value(z), partials, gap.constant(), gap.slope(), w, l);
@@ -146,22 +144,23 @@ public final class Gaps {
 
     /** Moves the frame until left and right least gaps are equal, and head and foot least gaps. */
     private static double[] balance(List<SideGap> gaps, double w, double l) {
-        double[] place = {-w / 2, -l / 2};
+        SideGap[] all = gaps.toArray(SideGap[]::new);
+        double[] z = {-w / 2, w / 2, -l / 2, l / 2};
         for (int round = 0; round < 100; round++) {
-            double[] z = {place[0], place[0] + w, place[1], place[1] + l};
-            double dx = (least(gaps, Side.RIGHT, z) - least(gaps, Side.LEFT, z)) / 2;
-            place[0] += dx;
-            z = new double[] {place[0], place[0] + w, place[1], place[1] + l};
-            double dy = (least(gaps, Side.FOOT, z) - least(gaps, Side.HEAD, z)) / 2;
-            place[1] += dy;
+            double dx = (least(all, Side.RIGHT, z) - least(all, Side.LEFT, z)) / 2;
+            z[0] += dx;
+            z[1] = z[0] + w;
+            double dy = (least(all, Side.FOOT, z) - least(all, Side.HEAD, z)) / 2;
+            z[2] += dy;
+            z[3] = z[2] + l;
             if (Math.abs(dx) + Math.abs(dy) < 1e-11) {
                 break;
             }
         }
-        return place;
+        return z;
     }
 
-    private static double least(List<SideGap> gaps, Side side, double[] z) {
+    private static double least(SideGap[] gaps, Side side, double[] z) {
         double least = Double.POSITIVE_INFINITY;
         for (SideGap gap : gaps) {
             if (gap.side() == side) {
@@ -202,14 +201,14 @@ public final class Gaps {
      */
     public static Extreme least(Gaps gaps) {
         double far = OUT_OF_REACH * gaps.largestDoubt();
-        List<Extreme.Part> parts = new ArrayList<>();
-        List<Combination> all = gaps.combinations(far);
+        List<Combination> all = gaps.combinations(far, true);
         double least = Double.POSITIVE_INFINITY;
         for (Combination c : all) {
-            least = Math.min(least, gaps.value(c));
+            least = Math.min(least, c.value);
         }
+        List<Extreme.Part> parts = new ArrayList<>(all.size());
         for (Combination c : all) {
-            if (gaps.value(c) <= least + far) {
+            if (c.value <= least + far) {
                 parts.add(gaps.part(c, far));
             }
         }
@@ -234,9 +233,9 @@ public final class Gaps {
         double far = OUT_OF_REACH * largestDoubt();
         Combination best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (Combination c : combinations(far)) {
+        for (Combination c : combinations(far, false)) {
             double lost = c.set.sum(loss);
-            double grows = lost > NO_TURN ? value(c) / lost : Double.POSITIVE_INFINITY;
+            double grows = lost > NO_TURN ? c.value / lost : Double.POSITIVE_INFINITY;
             if (best == null || grows < least) {
                 best = c;
                 least = grows;
@@ -247,43 +246,56 @@ public final class Gaps {
     }
 
     /**
-     * Gaps with their weights, along how many axes they can be made equal (the third is a turn), and how far the frame
-     * turns on (or back) to the end of its range where that widens them.
+     * Gaps with their weights, along how many axes they can be made equal (the third is a turn), how far the frame
+     * turns on (or back) to the end of its range where that widens them, and what they allow there.
      */
-    private record Combination(Cancelling.Set set, int axes, double turned) {}
+    private record Combination(Cancelling.Set set, int axes, double turned, double value) {}
 
-    private List<Combination> combinations(double far) {
+    /**
+     * The sums that hold the frame: of those whose turns cancel, none that is further above the least.
+     *
+     * @param far how far above the least
+     * @param nearOnly whether the others are left out where they are further above it, too
+     */
+    private List<Combination> combinations(double far, boolean nearOnly) {
         List<Combination> all = new ArrayList<>();
         if (!turn.held.isFree()) {
-            Cancelling.inPlace(push).forEach(set -> all.add(new Combination(set, 2, 0)));
+            for (Cancelling.Set set : Cancelling.inPlace(push)) {
+                all.add(new Combination(set, 2, 0, set.sum(value)));
+            }
             return all;
         }
-        Cancelling.turning(push, value, far).forEach(set -> all.add(new Combination(set, 3, 0)));
-        for (Cancelling.Set set : Cancelling.inPlace(push)) {
-            double gain = set.sum(turn.by) * turn.scale;
-            if (Math.abs(gain) > NO_TURN) {
-                all.add(new Combination(set, 2, turn.left(gain > 0)));
-            }
+        double least = Double.POSITIVE_INFINITY;
+        for (Cancelling.Set set : Cancelling.turning(push, value, far)) {
+            Combination c = new Combination(set, 3, 0, set.sum(value));
+            all.add(c);
+            least = Math.min(least, c.value);
+        }
+        double most = nearOnly ? least + far : Double.POSITIVE_INFINITY;
+        for (Cancelling.Set set : Cancelling.inPlace(push, (i, j, k, wi, wj, wk) -> {
+            double turns = wi * turn.by[i] + wj * turn.by[j] + (k < 0 ? 0 : wk * turn.by[k]);
+            double sum = wi * value[i] + wj * value[j] + (k < 0 ? 0 : wk * value[k]);
+            return Math.abs(turns * turn.scale) > NO_TURN && sum + turn.left(turns > 0) * turn.scale * turns <= most;
+        })) {
+            double turns = set.sum(turn.by);
+            double turned = turn.left(turns > 0);
+            all.add(new Combination(set, 2, turned, set.sum(value) + turned * turn.scale * turns));
         }
         return all;
-    }
-
-    private double value(Combination c) {
-        return c.set.sum(value) + c.turned * turn.scale * c.set.sum(turn.by);
     }
 
     private double largestDoubt() {
         double largest = 0;
         for (Uncertain gap : unplaced) {
-            largest = Math.max(largest, gap.standardUncertainty());
+            largest = Math.max(largest, gap.variance());
         }
-        return largest;
+        return Math.sqrt(largest);
     }
 
     private Extreme.Part part(Combination c, double far) {
         int[] of = c.set.of();
         double[] evening = evening(c);
-        boolean takenAsTheyAre = isAlongOneAxis(of) && !isInHole(evening, value(c) - far);
+        boolean takenAsTheyAre = isAlongOneAxis(of) && !isInHole(evening, c.value - far);
         double[] move = takenAsTheyAre ? new double[] {0, 0, 0} : evening;
         String[] names = new String[of.length];
         double[] partials = new double[2 * of.length];
@@ -296,7 +308,7 @@ public final class Gaps {
             terms[2 * k] = unplaced.get(of[k]);
             terms[2 * k + 1] = gap.slope();
         }
-        return new Extreme.Part(List.of(names), Uncertain.combine(value(c), partials, terms));
+        return new Extreme.Part(List.of(names), Uncertain.combine(c.value, partials, terms));
     }
 
     /**
@@ -317,54 +329,11 @@ public final class Gaps {
             doubt = Math.max(doubt, lean[index]);
         }
         double[] move = {0, 0, turned};
-        Apart apart = apart(of, c.axes);
+        Apart apart = new Apart(push, of, c.axes);
         if (even.length < c.axes || apart.volume() > FIRM * doubt) {
             apart.addMove(even, move);
         }
         return move;
-    }
-
-    /**
-     * What tells the pushes of some gaps apart: those of the first less those of each other.
-     *
-     * @param rows one row for each other, one after the other
-     * @param axes along how many axes
-     * @param square the products of the rows with each other, factored
-     */
-    @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
-    private record Apart(double[] rows, int axes, Cholesky square) {
-        double volume() {
-            return square.rootOfDeterminant();
-        }
-
-        /** Adds the least move that widens the first gap by so much more than each of the others. */
-        void addMove(double[] more, double[] move) {
-            if (!square.isDefinite()) {
-                return;
-            }
-            double[] share = more.clone();
-            square.solveInPlace(share);
-            for (int k = 0; k < axes; k++) {
-                for (int r = 0; r < share.length; r++) {
-                    move[k] += rows[r * axes + k] * share[r];
-                }
-            }
-        }
-    }
-
-    private Apart apart(int[] of, int axes) {
-        int n = of.length - 1;
-        double[] rows = new double[n * axes];
-        double[] square = new double[Cholesky.sizeOf(n)];
-        for (int r = 0; r < n; r++) {
-            for (int k = 0; k < axes; k++) {
-                rows[r * axes + k] = push[of[0]][k] - push[of[r + 1]][k];
-            }
-            for (int s = 0; s <= r; s++) {
-                square[Cholesky.row(r) + s] = LeastSquares.product(axes, rows, r, rows, s);
-            }
-        }
-        return new Apart(rows, axes, new Cholesky(square, n, 0));
     }
 
     /** Whether all those gaps are of left and right, or all of head and foot. */
@@ -459,8 +428,8 @@ public final class Gaps {
             return unplaced;
         }
         Combination best = null;
-        for (Combination c : combinations(0)) {
-            best = best == null || value(c) < value(best) ? c : best;
+        for (Combination c : combinations(0, true)) {
+            best = best == null || c.value < best.value ? c : best;
         }
         if (best == null || best.axes < 3 || best.set.of().length < 4) {
             return unplaced;
@@ -468,10 +437,11 @@ public final class Gaps {
         int[] of = best.set.of();
         double[] follow = new double[4];
         double[] even = new double[3];
+        Apart apart = new Apart(push, of, 3);
         for (int k = 1; k < 4; k++) {
             even[k - 1] = 1;
             double[] move = new double[3];
-            apart(of, 3).addMove(even, move);
+            apart.addMove(even, move);
             follow[k] = move[2];
             follow[0] -= follow[k];
             even[k - 1] = 0;

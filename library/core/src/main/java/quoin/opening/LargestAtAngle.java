@@ -82,7 +82,7 @@ final class LargestAtAngle {
                 double sum = 0;
                 for (int k = 0; k < of.of().length; k++) {
                     int i = of.of()[k];
-                    sum += of.weight()[k] / StrictMath.cos(contacts.tilt(i));
+                    sum += of.weight()[k] * StrictMath.sqrt(1 + contacts.lean(i) * contacts.lean(i));
                     far = contacts.isLine(i) ? far : Math.max(far, contacts.far(i, place.x(), place.y()));
                 }
                 Normals normals = Normals.of(contacts, of.of());

@@ -29,6 +29,6 @@ record Normals(double sines, double turning) {
         double yi = contacts.pushY(i);
         double xj = contacts.pushX(j);
         double yj = contacts.pushY(j);
-        return Math.abs(xi * yj - yi * xj) / StrictMath.hypot(xi, yi) / StrictMath.hypot(xj, yj);
+        return Math.abs(xi * yj - yi * xj) / StrictMath.sqrt((xi * xi + yi * yi) * (xj * xj + yj * yj));
     }
 }

@@ -33,6 +33,10 @@ record SideGap(
     private static final int X1 = 1;
     private static final int Y0 = 2;
     private static final int Y1 = 3;
+    private static final double[] LOW = {-1, -1};
+    private static final int CORNERS = Corner.values().length;
+    private static final List<String> AHEAD = names(suffix(Plane.FRONT));
+    private static final List<String> BEHIND = names(suffix(Plane.BACK));
 
     /** The gap for a frame, with the doubt of the outline. */
     Uncertain at(double[] z) {
@@ -57,30 +61,53 @@ record SideGap(
             if (last < 1) {
                 continue;
             }
-            gaps.add(onLine(side, side.from(), chain.get(0), chain.get(1), plane));
+            Uncertain slope = slope(side, chain.get(0), chain.get(1));
+            gaps.add(onLine(side, side.from(), chain.get(0), slope, plane));
             for (int i = 1; i < last; i++) {
                 gaps.add(atPoint(side, chain.get(i), plane));
             }
-            gaps.add(onLine(side, side.to(), chain.get(last), chain.get(last - 1), plane));
+            Uncertain other = last == 1 ? slope : slope(side, chain.get(last), chain.get(last - 1));
+            gaps.add(onLine(side, side.to(), chain.get(last), other, plane));
         }
         return gaps;
     }
 
-    private static SideGap onLine(Side side, Corner corner, Outline.Vertex a, Outline.Vertex b, Plane plane) {
-        boolean upright = side == Side.LEFT || side == Side.RIGHT;
+    /** How fast the gap grows along the side; the same from either end. */
+    private static Uncertain slope(Side side, Outline.Vertex a, Outline.Vertex b) {
         Uncertain dx = b.x().minus(a.x());
         Uncertain dy = b.y().minus(a.y());
-        Uncertain lean = upright ? dx.dividedBy(dy) : dy.dividedBy(dx);
+        return switch (side) {
+            case LEFT -> dx.dividedBy(dy).negated();
+            case RIGHT -> dx.dividedBy(dy);
+            case HEAD -> dy.dividedBy(dx).negated();
+            case FOOT -> dy.dividedBy(dx);
+        };
+    }
+
+    private static SideGap onLine(Side side, Corner corner, Outline.Vertex on, Uncertain slope, Plane plane) {
+        boolean upright = side == Side.LEFT || side == Side.RIGHT;
         boolean low = side == Side.LEFT || side == Side.HEAD;
-        Uncertain slope = low ? lean.negated() : lean;
-        Uncertain across = upright ? a.x() : a.y();
-        Uncertain along = upright ? a.y() : a.x();
-        Uncertain line = across.minus(lean.times(along));
+        Uncertain across = upright ? on.x() : on.y();
+        Uncertain rise = slope.times(upright ? on.y() : on.x());
+        Uncertain line = low ? Uncertain.combine(-across.value() - rise.value(), LOW, across, rise) : across.minus(rise);
         double[] push = push(side);
         int slopeOf = upright ? (corner.isHead() ? Y0 : Y1) : (corner.isLeft() ? X0 : X1);
         push[slopeOf] += slope.value();
-        String name = "gap." + side.text() + "@" + corner.text() + suffix(plane);
-        return new SideGap(name, plane, side, true, push, low ? line.negated() : line, slope, slopeOf);
+        return new SideGap(name(side, corner, plane), plane, side, true, push, line, slope, slopeOf);
+    }
+
+    private static String name(Side side, Corner corner, Plane plane) {
+        return (plane == Plane.BACK ? BEHIND : AHEAD).get(side.ordinal() * CORNERS + corner.ordinal());
+    }
+
+    private static List<String> names(String suffix) {
+        List<String> names = new ArrayList<>();
+        for (Side side : Side.values()) {
+            for (Corner corner : Corner.values()) {
+                names.add("gap." + side.text() + "@" + corner.text() + suffix);
+            }
+        }
+        return List.copyOf(names);
     }
 
     private static SideGap atPoint(Side side, Outline.Vertex point, Plane plane) {

@@ -25,11 +25,15 @@ final class Squeeze {
     private final double[] start;
     private final double[] grow;
     private final boolean clearance;
+    private final double half;
     private final int n;
     private final double[] gap;
     private final double[] loss;
     private final double[] px;
     private final double[] py;
+    private final int[] facing;
+    private final double[] cross;
+    private int faces;
     private double lowest;
 
     private Squeeze(Contacts contacts, double[] start, double[] grow, boolean clearance) {
@@ -37,11 +41,14 @@ final class Squeeze {
         this.start = start;
         this.grow = grow;
         this.clearance = clearance;
+        this.half = StrictMath.hypot(start[1], start[3]);
         this.n = contacts.size();
         this.gap = new double[n];
         this.loss = new double[n];
         this.px = new double[n];
         this.py = new double[n];
+        this.facing = new int[n];
+        this.cross = new double[n * n];
     }
 
     /** The largest least gap round a frame of that size. */
@@ -99,6 +106,7 @@ final class Squeeze {
             px[i] = contacts.pushX(i);
             py[i] = contacts.pushY(i);
         }
+        face();
         lowest = Double.POSITIVE_INFINITY;
         List<Hold> holds = holds();
         return Double.isFinite(lowest) ? tight(holds, lowest) : null;
@@ -115,33 +123,70 @@ final class Squeeze {
     /** Gaps whose pushes cancel, with weights, and what they allow. */
     private record Hold(int i, int j, int k, double wi, double wj, double wk, double value) {}
 
+    /**
+     * Lists the gaps that can hold the frame: of those that push exactly alike and lose alike one that is wider than another
+     * cannot, since there the other would be less than the least. Where both are within what counts as open, both stay.
+     */
+    private void face() {
+        double largest = 0;
+        for (int i = 0; i < n; i++) {
+            largest = Math.max(largest, Math.abs(gap[i]));
+        }
+        double margin = KEPT * (1 + largest);
+        faces = 0;
+        for (int i = 0; i < n; i++) {
+            if (!clearance || !isBehindAnother(i, margin)) {
+                facing[faces++] = i;
+            }
+        }
+        for (int a = 0; a < faces; a++) {
+            for (int b = a + 1; b < faces; b++) {
+                cross[a * n + b] = cross(facing[a], facing[b]);
+            }
+        }
+    }
+
+    private boolean isBehindAnother(int i, double margin) {
+        double least = gap[i] - margin;
+        for (int j = 0; j < n; j++) {
+            if (gap[j] < least && px[j] == px[i] && py[j] == py[i]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Those among which the least are. */
     private List<Hold> holds() {
         List<Hold> holds = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            for (int j = i + 1; j < n; j++) {
-                double ij = cross(i, j);
+        for (int a = 0; a < faces; a++) {
+            for (int b = a + 1; b < faces; b++) {
+                double ij = cross[a * n + b];
                 if (Math.abs(ij) < PARALLEL) {
-                    if (px[i] * px[j] + py[i] * py[j] < 0) {
-                        double a = Math.abs(px[j]) + Math.abs(py[j]);
-                        double b = Math.abs(px[i]) + Math.abs(py[i]);
-                        add(holds, i, j, -1, a / (a + b), b / (a + b), 0);
-                    }
+                    addPair(holds, facing[a], facing[b]);
                     continue;
                 }
-                for (int k = j + 1; k < n; k++) {
-                    double jk = cross(j, k);
-                    double ki = cross(k, i);
+                for (int c = b + 1; c < faces; c++) {
+                    double jk = cross[b * n + c];
+                    double ki = -cross[a * n + c];
                     boolean positive = ij > 0 && jk > PARALLEL && ki > PARALLEL;
                     boolean negative = ij < 0 && jk < -PARALLEL && ki < -PARALLEL;
                     if (positive || negative) {
                         double sum = ij + jk + ki;
-                        add(holds, i, j, k, jk / sum, ki / sum, ij / sum);
+                        add(holds, facing[a], facing[b], facing[c], jk / sum, ki / sum, ij / sum);
                     }
                 }
             }
         }
         return holds;
+    }
+
+    private void addPair(List<Hold> holds, int i, int j) {
+        if (px[i] * px[j] + py[i] * py[j] < 0) {
+            double wi = Math.abs(px[j]) + Math.abs(py[j]);
+            double wj = Math.abs(px[i]) + Math.abs(py[i]);
+            add(holds, i, j, -1, wi / (wi + wj), wj / (wi + wj), 0);
+        }
     }
 
     private double cross(int i, int j) {
@@ -202,13 +247,13 @@ final class Squeeze {
     }
 
     private Curve curve(int[] of, double x, double y) {
-        double far = StrictMath.hypot(start[1], start[3]);
-        double tilt = 0;
+        double far = half;
+        double lean = 0;
         for (int i : of) {
-            tilt = Math.max(tilt, contacts.tilt(i));
+            lean = Math.max(lean, Math.abs(contacts.lean(i)));
             far = contacts.isLine(i) ? far : Math.max(far, contacts.far(i, x, y));
         }
-        return new Curve(far, tilt, Normals.of(contacts, of));
+        return new Curve(far, lean, Normals.of(contacts, of));
     }
 
     private double rest(int i, double value) {
