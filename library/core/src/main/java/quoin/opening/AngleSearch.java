@@ -75,6 +75,55 @@ final class AngleSearch<P extends AngleSearch.Peak> {
     }
 
     private @Nullable P run(double within, double[] breaks) {
+        if (!cut(within, breaks)) {
+            pieces.clear();
+            cutFinely(within, breaks);
+        }
+        while (!pieces.isEmpty() && count < MOST) {
+            split(pieces.removeLast());
+        }
+        return best;
+    }
+
+    /** Cuts the range at its break points and at 0, and takes in its ends where they may be better; false where nothing can be had. */
+    private boolean cut(double within, double[] breaks) {
+        double[] angles = Arrays.copyOf(breaks, breaks.length + 1);
+        Arrays.sort(angles);
+        P first = null;
+        P last = null;
+        for (double angle : angles) {
+            if (last == null || angle != last.angle()) {
+                P next = look(angle);
+                if (next == null) {
+                    return false;
+                }
+                if (last != null) {
+                    pieces.add(new Piece<>(last, next));
+                }
+                first = first == null ? next : first;
+                last = next;
+            }
+        }
+        return first != null && last != null && addEnd(first, -within) && addEnd(last, within);
+    }
+
+    private boolean addEnd(P at, double end) {
+        double turn = end - at.angle();
+        double bend = at.bend(Math.abs(turn));
+        double highest = at.value() + at.slope() * turn + bend * turn * turn / 2;
+        if (best != null && highest <= best.value()) {
+            return true;
+        }
+        P other = look(end);
+        if (other == null) {
+            return false;
+        }
+        pieces.add(turn < 0 ? new Piece<>(other, at) : new Piece<>(at, other));
+        return true;
+    }
+
+    /** Cuts the range into pieces of a degree or so, and at its break points; those where nothing can be had are left out. */
+    private void cutFinely(double within, double[] breaks) {
         int half = (int) Math.ceil(within / COARSE);
         double[] angles = Arrays.copyOf(breaks, breaks.length + 2 * half + 1);
         for (int i = -half; i <= half; i++) {
@@ -92,10 +141,6 @@ final class AngleSearch<P extends AngleSearch.Peak> {
             }
             last = next;
         }
-        while (!pieces.isEmpty() && count < MOST) {
-            split(pieces.removeLast());
-        }
-        return best;
     }
 
     private @Nullable P look(double angle) {

@@ -68,19 +68,19 @@ final class Apart {
     }
 
     /** Adds the least move that widens the first gap by so much more than each of the others; none where they span nothing. */
-    void addMove(double[] more, double[] move) {
+    void addMove(double more1, double more2, double more3, double[] move) {
         if (det == 0) {
             return;
         }
-        double e = more[0] / det;
+        double e = more1 / det;
+        double f = more2 / det;
+        double g = more3 / det;
         if (count == 1) {
             move[0] += ax * e;
             move[1] += ay * e;
             move[2] += az * e;
             return;
         }
-        double f = more[1] / det;
-        double g = count == 2 ? 0 : more[2] / det;
         move[0] += e * (by * cz - bz * cy) + f * (cy * az - cz * ay) + g * abx;
         move[1] += e * (bz * cx - bx * cz) + f * (cz * ax - cx * az) + g * aby;
         move[2] += e * (bx * cy - by * cx) + f * (cx * ay - cy * ax) + g * abz;

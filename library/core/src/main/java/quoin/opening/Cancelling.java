@@ -129,7 +129,6 @@ final class Cancelling {
         private final double far;
         private final int n;
         private final double[] across;
-        private final double[] volume;
         private final List<Set> sets = new ArrayList<>();
         private double least = Double.POSITIVE_INFINITY;
 
@@ -139,7 +138,6 @@ final class Cancelling {
             this.far = far;
             this.n = push.length;
             this.across = new double[3 * n * n];
-            this.volume = new double[n * n * n];
         }
 
         List<Set> sets() {
@@ -156,14 +154,21 @@ final class Cancelling {
             for (int i = 0; i < n; i++) {
                 for (int j = i + 1; j < n; j++) {
                     for (int k = j + 1; k < n; k++) {
-                        for (int l = k + 1; l < n; l++) {
-                            four(i, j, k, l);
-                        }
+                        fours(i, j, k);
                     }
                 }
             }
-            sets.removeIf(set -> !(set.sum(gap) <= least + far));
-            return sets;
+            return near();
+        }
+
+        private List<Set> near() {
+            List<Set> near = new ArrayList<>(sets.size());
+            for (Set set : sets) {
+                if (set.sum(gap) <= least + far) {
+                    near.add(set);
+                }
+            }
+            return near;
         }
 
         /** Keeps the cross products of all twos. */
@@ -184,7 +189,11 @@ final class Cancelling {
             return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
         }
 
-        /** Two that cancel, and three that do so in one plane; the volumes of all threes are kept. */
+        private double volume(int ij, double[] p) {
+            return across[ij] * p[0] + across[ij + 1] * p[1] + across[ij + 2] * p[2];
+        }
+
+        /** Two that cancel, and three that do so in one plane. */
         private void pair(int i, int j) {
             int ij = 3 * (i * n + j);
             double x = across[ij];
@@ -197,7 +206,6 @@ final class Cancelling {
             for (int k = j + 1; k < n; k++) {
                 double[] p = push[k];
                 double det = x * p[0] + y * p[1] + z * p[2];
-                volume[(i * n + j) * n + k] = det;
                 if (!parallel && Math.abs(det) < DEPENDENT) {
                     three(i, j, k);
                 }
@@ -213,19 +221,27 @@ final class Cancelling {
             }
         }
 
-        private void four(int i, int j, int k, int l) {
-            double a = volume[(j * n + k) * n + l];
-            double b = -volume[(i * n + k) * n + l];
-            double c = volume[(i * n + j) * n + l];
-            double d = -volume[(i * n + j) * n + k];
-            boolean up = a > DEPENDENT && b > DEPENDENT && c > DEPENDENT && d > DEPENDENT;
-            boolean down = a < -DEPENDENT && b < -DEPENDENT && c < -DEPENDENT && d < -DEPENDENT;
-            if (up || down) {
-                double sum = a + b + c + d;
-                double value = (a * gap[i] + b * gap[j] + c * gap[k] + d * gap[l]) / sum;
-                if (value <= least + far) {
-                    least = Math.min(least, value);
-                    sets.add(new Set(new int[] {i, j, k, l}, new double[] {a / sum, b / sum, c / sum, d / sum}));
+        /** Those three with each later one: each weighs as much as the other three span. */
+        private void fours(int i, int j, int k) {
+            int ij = 3 * (i * n + j);
+            int ik = 3 * (i * n + k);
+            int jk = 3 * (j * n + k);
+            double d = -volume(ij, push[k]);
+            double sign = d > DEPENDENT ? 1 : d < -DEPENDENT ? -1 : 0;
+            for (int l = k + 1; sign != 0 && l < n; l++) {
+                double c = volume(ij, push[l]);
+                if (!(c * sign > DEPENDENT)) {
+                    continue;
+                }
+                double a = volume(jk, push[l]);
+                double b = -volume(ik, push[l]);
+                if (a * sign > DEPENDENT && b * sign > DEPENDENT) {
+                    double sum = a + b + c + d;
+                    double value = (a * gap[i] + b * gap[j] + c * gap[k] + d * gap[l]) / sum;
+                    if (value <= least + far) {
+                        least = Math.min(least, value);
+                        sets.add(new Set(new int[] {i, j, k, l}, new double[] {a / sum, b / sum, c / sum, d / sum}));
+                    }
                 }
             }
         }

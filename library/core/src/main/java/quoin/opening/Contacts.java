@@ -152,8 +152,8 @@ final class Contacts {
     /** Turns the frame; false where a side no longer faces it. */
     boolean turnTo(double rad) {
         angle = rad;
-        double c = StrictMath.cos(rad);
         double s = StrictMath.sin(rad);
+        double c = Math.abs(rad) < 1 ? StrictMath.sqrt((1 - s) * (1 + s)) : StrictMath.cos(rad);
         boolean faces = true;
         for (int i = 0; i < contacts.length; i++) {
             Contact at = contacts[i];

@@ -1,6 +1,7 @@
 package quoin.opening;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,9 @@ public final class Gaps {
 
     /** A part that lies this many standard uncertainties above the least cannot become the least. */
     private static final double OUT_OF_REACH = 9;
+
+    /** How many gaps can hold a frame between them: three unknowns and one. */
+    private static final int MOST_HOLDING = 4;
 
     /** In mm for a turn by 1 rad: weighted sums that lose and gain no more by a turn do not depend on it. */
     private static final double NO_TURN = 1e-6;
@@ -206,10 +210,11 @@ public final class Gaps {
         for (Combination c : all) {
             least = Math.min(least, c.value);
         }
+        Terms terms = Terms.none();
         List<Extreme.Part> parts = new ArrayList<>(all.size());
         for (Combination c : all) {
             if (c.value <= least + far) {
-                parts.add(gaps.part(c, far));
+                parts.add(gaps.part(c, far, terms));
             }
         }
         return Extreme.least(parts);
@@ -242,7 +247,7 @@ public final class Gaps {
             }
         }
         Combination found = java.util.Objects.requireNonNull(best, "best");
-        return new Tightest(part(found, far).value(), found.set.sum(loss));
+        return new Tightest(part(found, far, Terms.none()).value(), found.set.sum(loss));
     }
 
     /**
@@ -292,23 +297,47 @@ public final class Gaps {
         return Math.sqrt(largest);
     }
 
-    private Extreme.Part part(Combination c, double far) {
+    /** What a part is a sum of, two for each gap that can hold the frame: itself and its slope. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
+    private record Terms(double[] partials, Uncertain[] inputs) {
+        static Terms none() {
+            Uncertain[] inputs = new Uncertain[2 * MOST_HOLDING];
+            Arrays.fill(inputs, Uncertain.exact(0));
+            return new Terms(new double[2 * MOST_HOLDING], inputs);
+        }
+
+        void set(int at, double partial, Uncertain input) {
+            partials[at] = partial;
+            inputs[at] = input;
+        }
+    }
+
+    private Extreme.Part part(Combination c, double far, Terms terms) {
         int[] of = c.set.of();
-        double[] evening = evening(c);
-        boolean takenAsTheyAre = isAlongOneAxis(of) && !isInHole(evening, c.value - far);
-        double[] move = takenAsTheyAre ? new double[] {0, 0, 0} : evening;
-        String[] names = new String[of.length];
-        double[] partials = new double[2 * of.length];
-        Uncertain[] terms = new Uncertain[2 * of.length];
+        double[] weight = c.set.weight();
+        double[] move = evening(c);
+        boolean takenAsTheyAre = isAlongOneAxis(of) && !isInHole(move, c.value - far);
+        Arrays.fill(terms.partials, 0);
         for (int k = 0; k < of.length; k++) {
             SideGap gap = gaps.get(of[k]);
-            names[k] = gap.name();
-            partials[2 * k] = c.set.weight()[k];
-            partials[2 * k + 1] = c.set.weight()[k] * (gap.slopeOf() < 2 ? move[0] : move[1]);
-            terms[2 * k] = unplaced.get(of[k]);
-            terms[2 * k + 1] = gap.slope();
+            terms.set(2 * k, weight[k], unplaced.get(of[k]));
+            if (!takenAsTheyAre) {
+                terms.set(2 * k + 1, weight[k] * (gap.slopeOf() < 2 ? move[0] : move[1]), gap.slope());
+            }
         }
-        return new Extreme.Part(List.of(names), Uncertain.combine(c.value, partials, terms));
+        return new Extreme.Part(names(of), Uncertain.combine(c.value, terms.partials, terms.inputs));
+    }
+
+    private List<String> names(int[] of) {
+        String first = gaps.get(of[0]).name();
+        String second = gaps.get(of[1]).name();
+        if (of.length == 2) {
+            return List.of(first, second);
+        }
+        String third = gaps.get(of[2]).name();
+        return of.length == 3
+                ? List.of(first, second, third)
+                : List.of(first, second, third, gaps.get(of[3]).name());
     }
 
     /**
@@ -320,20 +349,25 @@ public final class Gaps {
     private double[] evening(Combination c) {
         int[] of = c.set.of();
         double turned = c.turned * turn.scale;
-        double[] even = new double[of.length - 1];
+        double[] move = {0, 0, turned};
         double doubt = 0;
-        for (int r = 0; r < even.length; r++) {
-            even[r] = value[of[r + 1]] - value[of[0]] + turned * (turn.by[of[r + 1]] - turn.by[of[0]]);
-        }
         for (int index : of) {
             doubt = Math.max(doubt, lean[index]);
         }
-        double[] move = {0, 0, turned};
         Apart apart = new Apart(push, of, c.axes);
-        if (even.length < c.axes || apart.volume() > FIRM * doubt) {
-            apart.addMove(even, move);
+        if (of.length <= c.axes || apart.volume() > FIRM * doubt) {
+            apart.addMove(wider(of, 1, turned), wider(of, 2, turned), wider(of, 3, turned), move);
         }
         return move;
+    }
+
+    /** How much wider than the first of some gaps another is once the frame is turned on; 0 where there are not as many. */
+    private double wider(int[] of, int other, double turned) {
+        if (other >= of.length) {
+            return 0;
+        }
+        int i = of[other];
+        return value[i] - value[of[0]] + turned * (turn.by[i] - turn.by[of[0]]);
     }
 
     /** Whether all those gaps are of left and right, or all of head and foot. */
@@ -436,15 +470,12 @@ public final class Gaps {
         }
         int[] of = best.set.of();
         double[] follow = new double[4];
-        double[] even = new double[3];
         Apart apart = new Apart(push, of, 3);
         for (int k = 1; k < 4; k++) {
-            even[k - 1] = 1;
             double[] move = new double[3];
-            apart.addMove(even, move);
+            apart.addMove(k == 1 ? 1 : 0, k == 2 ? 1 : 0, k == 3 ? 1 : 0, move);
             follow[k] = move[2];
             follow[0] -= follow[k];
-            even[k - 1] = 0;
         }
         List<Uncertain> terms = new ArrayList<>();
         for (int index : of) {

@@ -89,7 +89,8 @@ record SideGap(
         boolean low = side == Side.LEFT || side == Side.HEAD;
         Uncertain across = upright ? on.x() : on.y();
         Uncertain rise = slope.times(upright ? on.y() : on.x());
-        Uncertain line = low ? Uncertain.combine(-across.value() - rise.value(), LOW, across, rise) : across.minus(rise);
+        Uncertain line =
+                low ? Uncertain.combine(-across.value() - rise.value(), LOW, across, rise) : across.minus(rise);
         double[] push = push(side);
         int slopeOf = upright ? (corner.isHead() ? Y0 : Y1) : (corner.isLeft() ? X0 : X1);
         push[slopeOf] += slope.value();

@@ -242,4 +242,36 @@ class UncertainTest {
                 .isThrownBy(operation::run)
                 .withMessage(message);
     }
+
+    /** Reference: contribution = Σ partial · contribution, influence by influence, added up in the test. */
+    @Test
+    void combineAddsUpWhateverItsInputsKeep() {
+        for (int size : new int[] {3, 64, 65, 200}) {
+            Influence[] all = new Influence[size];
+            for (int i = 0; i < size; i++) {
+                all[i] = Influence.normal("i" + i, 1 + i);
+            }
+            Influences basis = Influences.of(List.of(all));
+            double[] partials = {2, -1, 0, 0.5, 3, 0};
+            Uncertain[] inputs = new Uncertain[partials.length];
+            double[] expected = new double[size];
+            for (int k = 0; k < inputs.length; k++) {
+                double[] row = new double[size];
+                for (int i = k; i < size; i += k + 1) {
+                    row[i] = i - 4 * k + 0.25;
+                }
+                inputs[k] = k == 4 ? exact(7) : Uncertain.ofContributions(k, basis, row);
+                for (int i = 0; i < size && k != 4; i++) {
+                    expected[i] += partials[k] * row[i];
+                }
+            }
+            Uncertain sum = Uncertain.combine(11, partials, inputs);
+            assertThat(sum.contributions()).containsExactly(expected, within(1e-12 * size));
+            assertThat(sum.influences()).isSameAs(basis);
+            Uncertain elsewhere = Uncertain.of(1, Influence.normal("elsewhere", 2));
+            Uncertain wider = Uncertain.combine(0, new double[] {1, -2}, sum, elsewhere);
+            assertThat(wider.contribution(size)).isEqualTo(-4);
+            assertThat(wider.contribution(1)).isCloseTo(expected[1], within(1e-12 * size));
+        }
+    }
 }

@@ -153,4 +153,45 @@ class AngleSearchTest {
         }
         return best;
     }
+
+    /** A parabola that nothing bends more than 0. */
+    private record Parabola(double angle, double value, double slope) implements AngleSearch.Peak {
+        static Parabola of(double angle, double top) {
+            return new Parabola(angle, -1e3 * (angle - top) * (angle - top), -2e3 * (angle - top));
+        }
+
+        @Override
+        public boolean isHeldAs(AngleSearch.Peak other) {
+            return false;
+        }
+
+        @Override
+        public double bend(double within) {
+            return 0;
+        }
+    }
+
+    /** Closed form: the top of a parabola, in ranges of which one or both ends have nothing, and under any break points. */
+    @Test
+    void anEndWhereNothingIsHadHidesNoPieceBeforeIt() {
+        for (double top : new double[] {-0.016, -0.003, 0, 0.0012, 0.012, 0.0173}) {
+            for (double none : new double[] {0.018, 0.03, 1}) {
+                for (double[] breaks : new double[][] {{}, {0.001}, {-0.01, 0, 0.002}}) {
+                    Parabola found = AngleSearch.best(
+                            WITHIN, breaks, 1e-12, a -> a > none || a < -none ? null : Parabola.of(a, top));
+                    assertThat(java.util.Objects.requireNonNull(found).angle()).isCloseTo(top, within(1e-5));
+                }
+            }
+        }
+    }
+
+    /** Closed form: a parabola that rises to an end of the range has its best there. */
+    @Test
+    void theEndsOfTheRangeCount() {
+        for (double top : new double[] {-1, -WITHIN, WITHIN, 1}) {
+            Parabola found = AngleSearch.best(WITHIN, new double[] {0.001, -0.002}, 1e-12, a -> Parabola.of(a, top));
+            double end = Math.copySign(WITHIN, top);
+            assertThat(java.util.Objects.requireNonNull(found).angle()).isCloseTo(end, within(1e-5));
+        }
+    }
 }
