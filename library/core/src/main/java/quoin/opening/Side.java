@@ -16,6 +16,8 @@ public enum Side {
 
     private final String text = name().toLowerCase(Locale.ROOT);
     private final String edge;
+    private final String gapFrom;
+    private final String gapTo;
     private final Corner from;
     private final Corner to;
 
@@ -23,6 +25,8 @@ public enum Side {
         this.from = from;
         this.to = to;
         this.edge = (from.isLeft() == to.isLeft() ? "length@" : "width@").concat(text);
+        this.gapFrom = "gap." + text + "@" + from.text();
+        this.gapTo = "gap." + text + "@" + to.text();
     }
 
     /** {@return the side as documents write it} */
@@ -33,6 +37,11 @@ public enum Side {
     /** Its whole length, as documents write it. */
     String edge() {
         return edge;
+    }
+
+    /** The figure that is the gap between the frame and one of its ends. */
+    String gapAt(Corner corner) {
+        return corner == from ? gapFrom : gapTo;
     }
 
     /** {@return the corner that distances along it start from} */

@@ -34,9 +34,6 @@ record SideGap(
     private static final int Y0 = 2;
     private static final int Y1 = 3;
     private static final double[] LOW = {-1, -1};
-    private static final int CORNERS = Corner.values().length;
-    private static final List<String> AHEAD = names(suffix(Plane.FRONT));
-    private static final List<String> BEHIND = names(suffix(Plane.BACK));
 
     /** The gap for a frame, with the doubt of the outline. */
     Uncertain at(double[] z) {
@@ -94,21 +91,7 @@ record SideGap(
         double[] push = push(side);
         int slopeOf = upright ? (corner.isHead() ? Y0 : Y1) : (corner.isLeft() ? X0 : X1);
         push[slopeOf] += slope.value();
-        return new SideGap(name(side, corner, plane), plane, side, true, push, line, slope, slopeOf);
-    }
-
-    private static String name(Side side, Corner corner, Plane plane) {
-        return (plane == Plane.BACK ? BEHIND : AHEAD).get(side.ordinal() * CORNERS + corner.ordinal());
-    }
-
-    private static List<String> names(String suffix) {
-        List<String> names = new ArrayList<>();
-        for (Side side : Side.values()) {
-            for (Corner corner : Corner.values()) {
-                names.add("gap." + side.text() + "@" + corner.text() + suffix);
-            }
-        }
-        return List.copyOf(names);
+        return new SideGap(side.gapAt(corner).concat(suffix(plane)), plane, side, true, push, line, slope, slopeOf);
     }
 
     private static SideGap atPoint(Side side, Outline.Vertex point, Plane plane) {
