@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import quoin.judge.DecisionRule;
 
@@ -30,35 +31,65 @@ public final class Rulebook {
     private final List<String> sourceAsks;
     private final SizeOrder order;
 
-    private Rulebook(
-            String id,
-            String version,
-            String effective,
-            String title,
-            DecisionRule decide,
-            FrameRule frame,
-            List<SizeClause> sizes,
-            List<BoundClause> bounds,
-            SurveyRule survey,
-            @Nullable FixingRule fixings,
-            @Nullable List<String> siteAsks,
-            List<Table> tables,
-            List<String> sourceAsks,
-            SizeOrder order) {
-        this.id = id;
-        this.version = version;
-        this.effective = effective;
-        this.title = title;
-        this.decide = decide;
-        this.frame = frame;
-        this.sizes = List.copyOf(sizes);
-        this.bounds = List.copyOf(bounds);
-        this.survey = survey;
-        this.fixings = fixings;
-        this.siteAsks = siteAsks == null ? null : List.copyOf(siteAsks);
-        this.tables = List.copyOf(tables);
-        this.sourceAsks = List.copyOf(sourceAsks);
-        this.order = order;
+    private Rulebook(Draft draft) {
+        this.id = draft.id;
+        this.version = draft.version;
+        this.effective = draft.effective;
+        this.title = draft.title;
+        this.decide = draft.decide;
+        this.frame = draft.frame;
+        this.sizes = List.copyOf(draft.sizes);
+        this.bounds = List.copyOf(draft.bounds);
+        this.survey = draft.survey;
+        this.fixings = draft.fixings;
+        this.siteAsks = draft.siteAsks == null ? null : List.copyOf(draft.siteAsks);
+        this.tables = List.copyOf(draft.tables);
+        this.sourceAsks = List.copyOf(draft.sourceAsks);
+        this.order = SizeOrder.of(sizes);
+    }
+
+    /** What a changed copy is made from. */
+    private static final class Draft {
+        final String id;
+        final String version;
+        final String effective;
+        final String title;
+        final DecisionRule decide;
+        FrameRule frame = FrameRule.DEFAULT;
+        List<SizeClause> sizes = List.of();
+        List<BoundClause> bounds = List.of();
+        SurveyRule survey = SurveyRule.NONE;
+
+        @Nullable
+        FixingRule fixings;
+
+        @Nullable
+        List<String> siteAsks;
+
+        List<Table> tables = List.of();
+        List<String> sourceAsks = List.of();
+
+        Draft(String id, String version, String effective, String title, DecisionRule decide) {
+            this.id = id;
+            this.version = version;
+            this.effective = effective;
+            this.title = title;
+            this.decide = decide;
+        }
+    }
+
+    private Rulebook changed(Consumer<Draft> change) {
+        Draft draft = new Draft(id, version, effective, title, decide);
+        draft.frame = frame;
+        draft.sizes = sizes;
+        draft.bounds = bounds;
+        draft.survey = survey;
+        draft.fixings = fixings;
+        draft.siteAsks = siteAsks;
+        draft.tables = tables;
+        draft.sourceAsks = sourceAsks;
+        change.accept(draft);
+        return new Rulebook(draft);
     }
 
     /**
@@ -77,21 +108,7 @@ public final class Rulebook {
         Checks.named(effective, "effective day of rulebook " + id);
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(decide, "decide");
-        return new Rulebook(
-                id,
-                version,
-                effective,
-                title,
-                decide,
-                FrameRule.DEFAULT,
-                List.of(),
-                List.of(),
-                SurveyRule.NONE,
-                null,
-                null,
-                List.of(),
-                List.of(),
-                SizeOrder.of(List.of()));
+        return new Rulebook(new Draft(id, version, effective, title, decide));
     }
 
     /**
@@ -101,21 +118,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withFrame(FrameRule rule) {
-        return new Rulebook(
-                id,
-                version,
-                effective,
-                title,
-                decide,
-                rule,
-                sizes,
-                bounds,
-                survey,
-                fixings,
-                siteAsks,
-                tables,
-                sourceAsks,
-                order);
+        return changed(draft -> draft.frame = rule);
     }
 
     /**
@@ -125,21 +128,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withSizes(List<SizeClause> clauses) {
-        return new Rulebook(
-                id,
-                version,
-                effective,
-                title,
-                decide,
-                frame,
-                clauses,
-                bounds,
-                survey,
-                fixings,
-                siteAsks,
-                tables,
-                sourceAsks,
-                SizeOrder.of(clauses));
+        return changed(draft -> draft.sizes = clauses);
     }
 
     /**
@@ -149,21 +138,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withBounds(List<BoundClause> clauses) {
-        return new Rulebook(
-                id,
-                version,
-                effective,
-                title,
-                decide,
-                frame,
-                sizes,
-                clauses,
-                survey,
-                fixings,
-                siteAsks,
-                tables,
-                sourceAsks,
-                order);
+        return changed(draft -> draft.bounds = clauses);
     }
 
     /**
@@ -173,21 +148,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withSurvey(SurveyRule rule) {
-        return new Rulebook(
-                id,
-                version,
-                effective,
-                title,
-                decide,
-                frame,
-                sizes,
-                bounds,
-                rule,
-                fixings,
-                siteAsks,
-                tables,
-                sourceAsks,
-                order);
+        return changed(draft -> draft.survey = rule);
     }
 
     /**
@@ -197,21 +158,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withFixings(FixingRule rule) {
-        return new Rulebook(
-                id,
-                version,
-                effective,
-                title,
-                decide,
-                frame,
-                sizes,
-                bounds,
-                survey,
-                rule,
-                siteAsks,
-                tables,
-                sourceAsks,
-                order);
+        return changed(draft -> draft.fixings = rule);
     }
 
     /**
@@ -221,21 +168,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withSiteAsks(List<String> facts) {
-        return new Rulebook(
-                id,
-                version,
-                effective,
-                title,
-                decide,
-                frame,
-                sizes,
-                bounds,
-                survey,
-                fixings,
-                facts,
-                tables,
-                sourceAsks,
-                order);
+        return changed(draft -> draft.siteAsks = facts);
     }
 
     /**
@@ -245,21 +178,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withTables(List<Table> named) {
-        return new Rulebook(
-                id,
-                version,
-                effective,
-                title,
-                decide,
-                frame,
-                sizes,
-                bounds,
-                survey,
-                fixings,
-                siteAsks,
-                named,
-                sourceAsks,
-                order);
+        return changed(draft -> draft.tables = named);
     }
 
     /**
@@ -269,9 +188,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withSourceAsks(List<String> dates) {
-        return new Rulebook(
-                id, version, effective, title, decide, frame, sizes, bounds, survey, fixings, siteAsks, tables, dates,
-                order);
+        return changed(draft -> draft.sourceAsks = dates);
     }
 
     /** {@return its name} */
