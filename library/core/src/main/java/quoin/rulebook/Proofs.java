@@ -6,8 +6,9 @@ import quoin.judge.Args;
 /**
  * What can be proved of rules without trying any job: each warning names a witness.
  *
- * <p>For rulebooks without errors. What cannot be mapped exactly, or only with too many boxes, is named as not proved; a
- * wrong warning is never given.
+ * <p>For rulebooks without errors. What cannot be mapped exactly, or only with too many boxes, is named as not proved. Where
+ * several limited sizes hang on one figure, a gap of bands is looked for between the limits of each size alone: its witness
+ * may then be a value that another limit shuts out.
  */
 final class Proofs {
     private Proofs() {}
