@@ -167,7 +167,7 @@ class OpeningProperties {
         Fit.Rectangle a = Fit.largest(one, Held.FREELY).orElseThrow();
         Fit.Rectangle b = Fit.largest(other, Held.FREELY).orElseThrow();
         double most = Math.toRadians(2);
-        boolean bothMay = Math.abs(a.turnedRad() + ahead) < most && Math.abs(b.turnedRad() - ahead) < most;
+        boolean bothMay = Math.abs(a.turnedRad() - ahead) < most && Math.abs(b.turnedRad() + ahead) < most;
         Statistics.label("comparable").collect(bothMay);
         if (bothMay) {
             double around = a.width().value() + a.length().value();
