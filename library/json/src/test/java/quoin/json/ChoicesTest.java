@@ -58,7 +58,7 @@ class ChoicesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"'1400 mm, 1450 mm, 1500 mm',1450", "'1450 mm, 1400 mm',1450", "'1600 mm',"})
+    @CsvSource({"'1400 mm, 1450 mm, 1500 mm, 1900 mm',1450", "'1900 mm, 1450 mm, 1400 mm',1450", "'1600 mm, 1900 mm',"})
     void stockSizes(String list, Double expected) {
         String stock = "[\"" + list.replace(", ", "\", \"") + "\"]";
         String rules = Examples.RULEBOOK.replaceFirst("\"down\": \"1 mm\"", "\"downTo\": " + stock);
