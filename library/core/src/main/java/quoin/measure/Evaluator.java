@@ -11,11 +11,13 @@ import java.util.Arrays;
  */
 public final class Evaluator {
     private final Influences influences;
-    private final int width;
     private final int length;
+    /** How many words of {@link #places} a row has. */
+    private final int words;
+
     private final double[] values;
     private final double[] contributions;
-    /** Which contributions of a row may be other than 0; see {@link Packed}. */
+    /** The bits of the contributions of a row that may be other than 0. */
     private final long[] places;
     /** Known from when a row was written. */
     private final double[] variances;
@@ -31,11 +33,11 @@ public final class Evaluator {
     public Evaluator(Influences influences, int rows) {
         Require.atLeast("number of rows", rows, 1);
         this.influences = influences;
-        this.width = influences.block();
-        this.length = (influences.size() + width - 1) / width * width;
+        this.length = influences.size();
+        this.words = (length + Long.SIZE - 1) / Long.SIZE;
         this.values = new double[rows];
         this.contributions = new double[rows * length];
-        this.places = new long[rows];
+        this.places = new long[rows * words];
         this.variances = new double[rows];
         this.blind = new boolean[rows];
     }
@@ -48,13 +50,15 @@ public final class Evaluator {
      * @throws IllegalArgumentException if it depends on another influence
      */
     public void set(int row, Uncertain number) {
-        double[] row0 = number.onto(influences).contributions();
+        double[] spread = number.onto(influences).contributions();
         values[row] = number.value();
         blind[row] = number.isFirstOrderBlind();
-        places[row] = Packed.places(row0, width);
-        System.arraycopy(row0, 0, contributions, row * length, row0.length);
+        System.arraycopy(spread, 0, contributions, row * length, length);
+        Arrays.fill(places, row * words, row * words + words, 0);
         variances[row] = 0;
-        for (double c : row0) {
+        for (int i = 0; i < length; i++) {
+            double c = spread[i];
+            places[row * words + i / Long.SIZE] |= c == 0 ? 0 : 1L << i;
             variances[row] += c * c;
         }
     }
@@ -78,11 +82,9 @@ public final class Evaluator {
         }
         values[row] = value + 0.0;
         blind[row] = false;
-        long now = 1L << (own / width) | 1L << (shared / width);
-        if (width > 1) {
-            clear(row, 0);
+        for (int w = 0; w < words; w++) {
+            keep(row, w, bit(own, w) | bit(shared, w));
         }
-        clear(row, now);
         int to = row * length;
         contributions[to + own] = one;
         contributions[to + shared] = own == shared ? one + two : two;
@@ -224,12 +226,11 @@ public final class Evaluator {
      */
     public double covariance(int a, int b) {
         double sum = 0;
-        for (long rest = places[a] & places[b]; rest != 0; rest &= rest - 1) {
-            int i = Long.numberOfTrailingZeros(rest) * width;
-            int end = i + width;
-            do {
+        for (int w = 0; w < words; w++) {
+            for (long rest = places[a * words + w] & places[b * words + w]; rest != 0; rest &= rest - 1) {
+                int i = w * Long.SIZE + Long.numberOfTrailingZeros(rest);
                 sum += contributions[a * length + i] * contributions[b * length + i];
-            } while (++i < end);
+            }
         }
         if (!(Math.abs(sum) <= Double.MAX_VALUE)) {
             throw new ArithmeticException(
@@ -269,37 +270,37 @@ public final class Evaluator {
     }
 
     private void scaled(int row, double factor, int a) {
-        clear(row, places[a]);
         int to = row * length;
         int from = a * length;
         double variance = 0;
-        for (long rest = places[row]; rest != 0; rest &= rest - 1) {
-            int i = Long.numberOfTrailingZeros(rest) * width;
-            int end = i + width;
-            do {
+        for (int w = 0; w < words; w++) {
+            long now = places[a * words + w];
+            keep(row, w, now);
+            for (long rest = now; rest != 0; rest &= rest - 1) {
+                int i = w * Long.SIZE + Long.numberOfTrailingZeros(rest);
                 double r = factor * contributions[from + i];
                 contributions[to + i] = r;
                 variance += r * r;
-            } while (++i < end);
+            }
         }
         variances[row] = variance;
     }
 
     private void linear(int row, String name, double value, double pa, int a, double pb, int b, boolean marked) {
         finite(name, pa + pb);
-        clear(row, places[a] | places[b]);
         int to = row * length;
         int fromA = a * length;
         int fromB = b * length;
         double variance = 0;
-        for (long rest = places[row]; rest != 0; rest &= rest - 1) {
-            int i = Long.numberOfTrailingZeros(rest) * width;
-            int end = i + width;
-            do {
+        for (int w = 0; w < words; w++) {
+            long now = places[a * words + w] | places[b * words + w];
+            keep(row, w, now);
+            for (long rest = now; rest != 0; rest &= rest - 1) {
+                int i = w * Long.SIZE + Long.numberOfTrailingZeros(rest);
                 double r = pa * contributions[fromA + i] + pb * contributions[fromB + i];
                 contributions[to + i] = r;
                 variance += r * r;
-            } while (++i < end);
+            }
         }
         variances[row] = variance;
         write(row, name, value, marked);
@@ -307,32 +308,36 @@ public final class Evaluator {
 
     private void combine(int row, double pa, int a, double pb, int b, double pc, int c) {
         finite("cosine rule", pa + pb + pc);
-        clear(row, places[a] | places[b] | places[c]);
         int to = row * length;
         int fromA = a * length;
         int fromB = b * length;
         int fromC = c * length;
         double variance = 0;
-        for (long rest = places[row]; rest != 0; rest &= rest - 1) {
-            int i = Long.numberOfTrailingZeros(rest) * width;
-            int end = i + width;
-            do {
+        for (int w = 0; w < words; w++) {
+            long now = places[a * words + w] | places[b * words + w] | places[c * words + w];
+            keep(row, w, now);
+            for (long rest = now; rest != 0; rest &= rest - 1) {
+                int i = w * Long.SIZE + Long.numberOfTrailingZeros(rest);
                 double r =
                         pa * contributions[fromA + i] + pb * contributions[fromB + i] + pc * contributions[fromC + i];
                 contributions[to + i] = r;
                 variance += r * r;
-            } while (++i < end);
+            }
         }
         variances[row] = variance;
     }
 
-    /** Makes zeros of what a row held of influences that it no longer depends on. */
-    private void clear(int row, long now) {
-        long stale = places[row] & ~now;
-        places[row] = now;
+    /** The bit of an influence in one of the words. */
+    private static long bit(int influence, int word) {
+        return influence / Long.SIZE == word ? 1L << influence : 0;
+    }
+
+    /** Makes zeros of what a row held beyond these influences, in one word of them. */
+    private void keep(int row, int word, long now) {
+        long stale = places[row * words + word] & ~now;
+        places[row * words + word] = now;
         for (; stale != 0; stale &= stale - 1) {
-            int i = row * length + Long.numberOfTrailingZeros(stale) * width;
-            Arrays.fill(contributions, i, i + width, 0);
+            contributions[row * length + word * Long.SIZE + Long.numberOfTrailingZeros(stale)] = 0;
         }
     }
 

@@ -8,10 +8,10 @@ final class Generator {
     private static final double TO_UNIT = 0x1p-53;
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
-    long s0;
-    long s1;
-    long s2;
-    long s3;
+    private long s0;
+    private long s1;
+    private long s2;
+    private long s3;
 
     Generator(long seed) {
         long z = seed;
@@ -29,11 +29,17 @@ final class Generator {
         this.s3 = s3;
     }
 
-    void set(long a, long b, long c, long d) {
-        s0 = a;
-        s1 = b;
-        s2 = c;
-        s3 = d;
+    /** A generator in the state of another. */
+    Generator(Generator other) {
+        this(other.s0, other.s1, other.s2, other.s3);
+    }
+
+    /** Takes over the state of another. */
+    void become(Generator other) {
+        s0 = other.s0;
+        s1 = other.s1;
+        s2 = other.s2;
+        s3 = other.s3;
     }
 
     static long mix(long z) {

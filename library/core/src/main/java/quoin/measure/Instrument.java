@@ -318,9 +318,8 @@ public final class Instrument {
      *     half of it
      */
     public boolean roundsAlike(List<Double> values) {
-        double half = parts.step / 2;
-        for (int i = 0; i < values.size() && half > 0; i++) {
-            if (parts.eachVariance(values.get(i)) < half * half) {
+        for (int i = 0; i < values.size() && parts.step > 0; i++) {
+            if (!parts.varies(values.get(i))) {
                 return true;
             }
         }
@@ -430,6 +429,12 @@ public final class Instrument {
             return sum;
         }
 
+        /** Whether repeated readings of a value fall on more marks than one. */
+        boolean varies(double reading) {
+            double half = step / 2;
+            return eachVariance(reading) >= half * half;
+        }
+
         private static Influence unit(String id, Shape shape) {
             return new Influence(id, shape, 1, Double.POSITIVE_INFINITY, "");
         }
@@ -466,9 +471,8 @@ public final class Instrument {
         }
 
         private static boolean varies(Parts parts, double[] values) {
-            double half = parts.step / 2;
             for (double value : values) {
-                if (parts.eachVariance(value) < half * half) {
+                if (!parts.varies(value)) {
                     return false;
                 }
             }

@@ -35,34 +35,21 @@ final class NormalSampler {
         return of(random.next(), random);
     }
 
-    /** What {@code sample} gives, many times over: with the state of the generator at hand, in half the time. */
+    /** What {@code sample} gives, many times over: on a copy that no one else sees, in half the time. */
     void fill(Generator random, double[] z, int from, int to) {
-        long s0 = random.s0;
-        long s1 = random.s1;
-        long s2 = random.s2;
-        long s3 = random.s3;
+        Generator near = new Generator(random);
         for (int k = from; k < to; k++) {
-            long bits = Long.rotateLeft(s0 + s3, 23) + s0;
-            long t = s1 << 17;
-            s2 ^= s0;
-            s3 ^= s1;
-            s1 ^= s2;
-            s0 ^= s3;
-            s2 ^= t;
-            s3 = Long.rotateLeft(s3, 45);
+            long bits = near.next();
             int layer = (int) (bits & (LAYERS - 1));
             double sample = (bits >> 10) * 0x1p-53 * x[layer];
             if (StrictMath.abs(sample) >= x[layer + 1]) {
-                random.set(s0, s1, s2, s3);
+                random.become(near);
                 sample = of(bits, random);
-                s0 = random.s0;
-                s1 = random.s1;
-                s2 = random.s2;
-                s3 = random.s3;
+                near.become(random);
             }
             z[k] = sample;
         }
-        random.set(s0, s1, s2, s3);
+        random.become(near);
     }
 
     private double of(long first, Generator random) {

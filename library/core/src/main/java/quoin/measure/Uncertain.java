@@ -219,15 +219,10 @@ public final class Uncertain implements Estimate {
         double pc = c * over;
         double angle = StrictMath.acos(cos);
         boolean unseen = (pa == 0 && !adjacent1.isExact()) || (pb == 0 && !adjacent2.isExact());
-        Influences basis = adjacent1.influences;
-        if (same(basis, adjacent2.influences) && same(basis, opposite.influences) && isFinite(pa + pb + pc)) {
-            long places = adjacent1.places | adjacent2.places | opposite.places;
-            double[] r = new double[Packed.count(places, basis.block())];
-            adjacent1.addTo(r, places, pa);
-            adjacent2.addTo(r, places, pb);
-            opposite.addTo(r, places, pc);
-            boolean marked = adjacent1.blind || adjacent2.blind || opposite.blind || unseen;
-            return new Uncertain(angle, basis, places, r, marked);
+        if (same(adjacent1.influences, adjacent2.influences)
+                && same(adjacent1.influences, opposite.influences)
+                && isFinite(pa + pb + pc)) {
+            return sum(angle, pa, adjacent1, pb, adjacent2, pc, opposite, unseen);
         }
         double[] partials = {pa, pb, pc};
         return result("cosine rule", angle, partials, adjacent1, adjacent2, opposite)
@@ -655,6 +650,17 @@ public final class Uncertain implements Estimate {
         a.addTo(r, places, p);
         b.addTo(r, places, q);
         return new Uncertain(value, a.influences, places, r, a.blind || b.blind || unseen);
+    }
+
+    /** Value, and p · a + q · b + s · c of three numbers on the same basis. */
+    private static Uncertain sum(
+            double value, double p, Uncertain a, double q, Uncertain b, double s, Uncertain c, boolean unseen) {
+        long places = a.places | b.places | c.places;
+        double[] r = new double[Packed.count(places, a.influences.block())];
+        a.addTo(r, places, p);
+        b.addTo(r, places, q);
+        c.addTo(r, places, s);
+        return new Uncertain(value, a.influences, places, r, a.blind || b.blind || c.blind || unseen);
     }
 
     private static Uncertain result(String operation, double value, double[] partials, Uncertain... inputs) {

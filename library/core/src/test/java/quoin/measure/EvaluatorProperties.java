@@ -101,14 +101,17 @@ class EvaluatorProperties {
     void theCosineRuleIsTheSame(
             @ForAll @IntRange(min = 50, max = 100) int a,
             @ForAll @IntRange(min = 50, max = 100) int b,
-            @ForAll @IntRange(min = 51, max = 99) int c) {
-        Influences basis = influences(4);
+            @ForAll @IntRange(min = 51, max = 99) int c,
+            @ForAll @IntRange(min = 4, max = 140) int size) {
+        Influences basis = influences(size);
         Evaluator evaluator = new Evaluator(basis, 4);
         double[] sides = {a, b, c};
         Uncertain[] numbers = new Uncertain[3];
         for (int i = 0; i < 3; i++) {
-            numbers[i] = Uncertain.ofReading(sides[i], basis, i, 1, 3, sides[i]);
+            numbers[i] = Uncertain.ofReading(sides[i], basis, i * size / 4, 1, size - 1, sides[i]);
+            evaluator.reading(i, 1, size / 2, 1, size - 2, 1);
             evaluator.set(i, numbers[i]);
+            assertThat(evaluator.standardUncertainty(i)).isEqualTo(numbers[i].standardUncertainty());
         }
         evaluator.cosineRule(3, 0, 1, 2);
         assertThat(same(evaluator, 3, Uncertain.cosineRule(numbers[0], numbers[1], numbers[2])))

@@ -11,8 +11,6 @@ final class ByNumbers implements Work {
     static final int SCALE = Room.READINGS;
 
     private final double[] v = new double[Room.READINGS];
-    private final Uncertain[] r = new Uncertain[Room.READINGS];
-    final Uncertain[] y = new Uncertain[Room.OUTPUTS];
     private final Influences basis = influences();
     private final Uncertain offWidth = number(Room.OFF_WIDTH, SCALE + 1);
     private final Uncertain offLength = number(Room.OFF_LENGTH, SCALE + 2);
@@ -37,7 +35,7 @@ final class ByNumbers implements Work {
         Room.read(v, 0);
         List<Uncertain> inputs = new ArrayList<>();
         for (int i = 0; i < Room.READINGS; i++) {
-            inputs.add(Uncertain.ofReading(v[i], basis, i, 1, SCALE, v[i]));
+            inputs.add(reading(i));
         }
         inputs.add(offWidth);
         inputs.add(offLength);
@@ -46,29 +44,54 @@ final class ByNumbers implements Work {
 
     @Override
     public double once(int time) {
-        Room.read(v, time);
-        for (int i = 0; i < Room.READINGS; i++) {
-            r[i] = Uncertain.ofReading(v[i], basis, i, 1, SCALE, v[i]);
-        }
-        y[0] = Uncertain.cosineRule(r[0], r[3], r[5]);
-        y[1] = Uncertain.cosineRule(r[0], r[1], r[4]);
-        y[2] = Uncertain.cosineRule(r[1], r[2], r[5]);
-        y[3] = Uncertain.cosineRule(r[2], r[3], r[4]);
-        y[4] = r[4].minus(r[5]);
-        y[5] = least(r[6], least(r[7], r[8]));
-        y[6] = least(r[9], least(r[10], r[11]));
-        Uncertain width = y[5].minus(offWidth);
-        Uncertain length = y[6].minus(offLength);
-        y[7] = width.minus(Room.SIZE_WIDTH);
-        y[8] = length.minus(Room.SIZE_LENGTH);
-        y[9] = width.negated().plus(Room.MOST_WIDTH);
-        y[10] = length.negated().plus(Room.MOST_LENGTH);
-        y[11] = width.times(length).negated().plus(Room.MOST_AREA);
         double sum = 0;
-        for (Uncertain output : y) {
+        for (Uncertain output : outputs(time)) {
             sum += output.value() + output.standardUncertainty();
         }
         return sum;
+    }
+
+    /** In a new array, as a caller has them: stored in an old one, each would cost the barrier of the collector. */
+    Uncertain[] outputs(int time) {
+        Room.read(v, time);
+        Uncertain side1 = reading(0);
+        Uncertain side2 = reading(1);
+        Uncertain side3 = reading(2);
+        Uncertain side4 = reading(3);
+        Uncertain diagonal1 = reading(4);
+        Uncertain diagonal2 = reading(5);
+        Uncertain leastWidth = least(reading(6), least(reading(7), reading(8)));
+        Uncertain leastLength = least(reading(9), least(reading(10), reading(11)));
+        Uncertain corner1 = Uncertain.cosineRule(side1, side4, diagonal2);
+        Uncertain corner2 = Uncertain.cosineRule(side1, side2, diagonal1);
+        Uncertain corner3 = Uncertain.cosineRule(side2, side3, diagonal2);
+        Uncertain corner4 = Uncertain.cosineRule(side3, side4, diagonal1);
+        Uncertain difference = diagonal1.minus(diagonal2);
+        Uncertain width = leastWidth.minus(offWidth);
+        Uncertain length = leastLength.minus(offLength);
+        Uncertain beyondWidth = width.minus(Room.SIZE_WIDTH);
+        Uncertain beyondLength = length.minus(Room.SIZE_LENGTH);
+        Uncertain toWidth = width.negated().plus(Room.MOST_WIDTH);
+        Uncertain toLength = length.negated().plus(Room.MOST_LENGTH);
+        Uncertain toArea = width.times(length).negated().plus(Room.MOST_AREA);
+        return new Uncertain[] {
+            corner1,
+            corner2,
+            corner3,
+            corner4,
+            difference,
+            leastWidth,
+            leastLength,
+            beyondWidth,
+            beyondLength,
+            toWidth,
+            toLength,
+            toArea
+        };
+    }
+
+    private Uncertain reading(int i) {
+        return Uncertain.ofReading(v[i], basis, i, 1, SCALE, v[i]);
     }
 
     private static Uncertain least(Uncertain a, Uncertain b) {
