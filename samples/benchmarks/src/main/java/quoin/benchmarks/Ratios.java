@@ -55,7 +55,7 @@ public final class Ratios {
         }
         System.out.println(String.format(
                 Locale.ROOT,
-                "first evaluation in a fresh JVM: median %.2f ms of %d, at most 5",
+                "first evaluation in a fresh JVM, the program loaded and the library not: median %.2f ms of %d, at most 5",
                 first(args[0]),
                 STARTS));
         Trials.print();
