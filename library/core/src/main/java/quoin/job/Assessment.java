@@ -28,7 +28,6 @@ import quoin.opening.Gaps;
 import quoin.opening.Opening;
 import quoin.opening.Plane;
 import quoin.opening.PlaneTest;
-import quoin.opening.Survey;
 import quoin.opening.Suspect;
 import quoin.parts.Drive;
 import quoin.parts.Parts;
@@ -84,12 +83,12 @@ public final class Assessment {
      * @throws IllegalArgumentException if the rulebook has errors; see {@link Lint}
      */
     public static Assessment of(Job job, Rulebook rulebook, Parts parts) {
-        return new Assessment(new Work(job, rulebook, parts, true));
+        return new Assessment(new Work(job, rulebook, parts, Surveyed.of(job, rulebook), true));
     }
 
-    /** The same verdict, sizes and findings, without what to read again, figures and the odds of all bounds together. */
-    static Assessment brief(Job job, Rulebook rulebook, Parts parts) {
-        return new Assessment(new Work(job, rulebook, parts, false));
+    /** The same verdict, sizes and reasons, without figures, what to read again, and odds closer than verdicts take. */
+    static Assessment brief(Job job, Rulebook rulebook, Parts parts, Surveyed surveyed) {
+        return new Assessment(new Work(job, rulebook, parts, surveyed, false));
     }
 
     /** The way from readings to findings; not safe for use by many threads. */
@@ -109,19 +108,17 @@ public final class Assessment {
         private final SurveyState survey;
         private final OptionalDouble probability;
 
-        Work(Job job, Rulebook rulebook, Parts parts, boolean whole) {
+        Work(Job job, Rulebook rulebook, Parts parts, Surveyed surveyed, boolean whole) {
             this.job = job;
             this.rulebook = rulebook;
             this.parts = parts;
             this.catalogue = Figures.of(job);
             this.problems = lint();
-            OpeningFacts facts = job.opening();
-            Line line = new Line(
-                    job, rulebook, catalogue, new Survey(facts.readings(), facts.straightWithinMm(), facts.finish()));
+            Line line = new Line(job, rulebook, catalogue, surveyed);
             this.opening = line.opening();
             this.suspects = whole
                     ? opening.adjustment()
-                            .suspects(facts.cannot().stream()
+                            .suspects(job.opening().cannot().stream()
                                     .map(cannot -> cannot.of())
                                     .toList())
                     : List.of();
@@ -142,7 +139,7 @@ public final class Assessment {
             findings.addAll(
                     whole
                             ? new Prospects(job, rulebook, catalogue, opening, bounds).findings(missing)
-                            : bounds.findings());
+                            : bounds.settled());
             findings.addAll(SiteChecks.findings(job.site(), siteAsks()));
             findings.addAll(Rooms.findings(job, rulebook));
             grade().ifPresent(findings::add);

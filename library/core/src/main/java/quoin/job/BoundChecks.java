@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import quoin.judge.Args;
 import quoin.judge.Catalogue;
 import quoin.judge.Caution;
@@ -12,6 +13,7 @@ import quoin.judge.Constraint;
 import quoin.judge.DecisionRule;
 import quoin.judge.Figure;
 import quoin.judge.Finding;
+import quoin.judge.Odds;
 import quoin.judge.ReadingDoubt;
 import quoin.judge.Reason;
 import quoin.judge.Retake;
@@ -49,11 +51,16 @@ final class BoundChecks {
 
     /** The finding of every bound. */
     List<Finding> findings() {
-        List<Finding> findings = new ArrayList<>();
-        for (BoundClause clause : rulebook.bounds()) {
-            findings.add(check(clause).withFigure(clause.figure()));
-        }
-        return findings;
+        return rulebook.bounds().stream()
+                .map(clause -> check(clause).withFigure(clause.figure()))
+                .toList();
+    }
+
+    /** The same verdicts and reasons, with odds no closer than that takes. */
+    List<Finding> settled() {
+        return rulebook.bounds().stream()
+                .map(clause -> settled(clause).withFigure(clause.figure()))
+                .toList();
     }
 
     /** The probability that all bounds hold together; empty where one of them cannot be judged or too much is open. */
@@ -72,6 +79,15 @@ final class BoundChecks {
 
     /** The finding of one bound. */
     Finding check(BoundClause clause) {
+        return check(clause, (sides, rule) -> Conformity.jointOdds(sides));
+    }
+
+    /** The finding of one bound, its odds no closer than its verdict takes. */
+    Finding settled(BoundClause clause) {
+        return check(clause, Conformity::jointOdds);
+    }
+
+    private Finding check(BoundClause clause, BiFunction<List<Constraint>, DecisionRule, Odds> odds) {
         Optional<Estimate> estimate = figures.estimate(clause.figure());
         if (estimate.isEmpty()) {
             return unknown(clause);
@@ -85,10 +101,10 @@ final class BoundChecks {
         Dimension dimension = dimension(catalogue, clause.figure());
         Source source = stated.source().isStated() ? stated.source() : clause.source();
         List<Constraint> sides = stated.on(estimate.get());
-        Finding finding = stated.cases().isEmpty()
-                ? Conformity.check(clause.id(), sides, dimension, rule, source)
-                : Conformity.check(
-                        clause.id(), sides, BandCases.of(estimate.get(), stated).odds(), dimension, rule, source);
+        Odds kept = stated.cases().isEmpty()
+                ? odds.apply(sides, rule)
+                : BandCases.of(estimate.get(), stated).odds();
+        Finding finding = Conformity.check(clause.id(), sides, kept, dimension, rule, source);
         for (Step step : stated.steps()) {
             finding = finding.plusStep(step);
         }

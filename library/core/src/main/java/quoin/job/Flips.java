@@ -39,6 +39,7 @@ public final class Flips {
     private final BoundClause clause;
     private final Verdict was;
     private final Sizes sizes;
+    private final Surveyed surveyed;
 
     /** A change before it is known what it does. */
     private record Candidate(Flip.Kind kind, int reading, String size, double from, double by, Dimension dimension) {}
@@ -50,6 +51,7 @@ public final class Flips {
         this.clause = clause;
         this.was = was;
         this.sizes = assessment.sizes();
+        this.surveyed = Surveyed.of(job, rulebook);
     }
 
     /**
@@ -163,19 +165,25 @@ public final class Flips {
     }
 
     private Verdict verdict(Candidate candidate) {
-        List<Reading> readings = new ArrayList<>(job.opening().readings());
-        Map<String, Amount> ordered = new LinkedHashMap<>(job.ordered());
-        if (candidate.kind() == Flip.Kind.ORDER) {
-            ordered.put(candidate.size(), new Amount(candidate.from() + candidate.by(), candidate.dimension()));
-        } else {
-            readings.set(candidate.reading(), moved(readings.get(candidate.reading()), candidate.by()));
-        }
-        Survey survey = new Survey(
-                readings, job.opening().straightWithinMm(), job.opening().finish());
-        Line line = new Line(job, rulebook, catalogue, survey, ordered);
+        Line line = candidate.kind() == Flip.Kind.ORDER
+                ? new Line(job, rulebook, catalogue, surveyed, ordered(candidate))
+                : new Line(job, rulebook, catalogue, Surveyed.of(job, rulebook, read(candidate)));
         return new BoundChecks(job, rulebook, line.opening(), line.boundable(), catalogue)
-                .check(clause)
+                .settled(clause)
                 .verdict();
+    }
+
+    private Map<String, Amount> ordered(Candidate candidate) {
+        Map<String, Amount> ordered = new LinkedHashMap<>(job.ordered());
+        ordered.put(candidate.size(), new Amount(candidate.from() + candidate.by(), candidate.dimension()));
+        return ordered;
+    }
+
+    private Survey read(Candidate candidate) {
+        List<Reading> readings = new ArrayList<>(job.opening().readings());
+        readings.set(candidate.reading(), moved(readings.get(candidate.reading()), candidate.by()));
+        return new Survey(
+                readings, job.opening().straightWithinMm(), job.opening().finish());
     }
 
     private static Reading moved(Reading reading, double by) {

@@ -109,8 +109,9 @@ public record Impact(
      * @throws IllegalArgumentException if one of the rulebooks has errors
      */
     public static Impact of(Job job, Rulebook before, Rulebook after, Parts parts) {
-        Assessment old = Assessment.brief(job, before, parts);
-        Assessment now = Assessment.brief(job, after, parts);
+        Surveyed surveyed = Surveyed.of(job, before);
+        Assessment old = Assessment.brief(job, before, parts, surveyed);
+        Assessment now = Assessment.brief(job, after, parts, surveyed.by(after));
         Pair<Verdict> verdict = new Pair<>(old.verdict(), now.verdict());
         Map<String, Pair<Optional<Amount>>> sizes = changed(sizes(old), sizes(now));
         Map<String, Pair<Optional<Ground>>> findings = changed(grounds(old), grounds(now));

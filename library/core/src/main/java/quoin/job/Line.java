@@ -12,8 +12,6 @@ import quoin.opening.Gaps;
 import quoin.opening.Held;
 import quoin.opening.Opening;
 import quoin.opening.OpeningFigures;
-import quoin.opening.Side;
-import quoin.opening.Survey;
 import quoin.rulebook.FigureSource;
 import quoin.rulebook.Rulebook;
 import quoin.rulebook.Size;
@@ -31,27 +29,23 @@ final class Line {
     private final Job job;
     private final Rulebook rulebook;
     private final Catalogue catalogue;
-    private final Opening opening;
-    private final Map<String, Estimate> surveyed;
+    private final Surveyed surveyed;
     private final Map<String, Estimate> ordered = new LinkedHashMap<>();
     private final Sizes sizes;
     private final Optional<Gaps> gaps;
     private Optional<TradeRule> tradeRule = Optional.empty();
     private boolean compared;
 
-    Line(Job job, Rulebook rulebook, Catalogue catalogue, Survey survey) {
-        this(job, rulebook, catalogue, survey, job.ordered());
+    Line(Job job, Rulebook rulebook, Catalogue catalogue, Surveyed surveyed) {
+        this(job, rulebook, catalogue, surveyed, job.ordered());
     }
 
     /** With other sizes ordered than the job's. */
-    Line(Job job, Rulebook rulebook, Catalogue catalogue, Survey survey, Map<String, Amount> sizesOrdered) {
+    Line(Job job, Rulebook rulebook, Catalogue catalogue, Surveyed surveyed, Map<String, Amount> sizesOrdered) {
         this.job = job;
         this.rulebook = rulebook;
         this.catalogue = catalogue;
-        this.opening = Opening.of(survey);
-        this.surveyed = OpeningFigures.survey(
-                opening, Side.find(job.choose().rollerAt()).orElse(Side.HEAD), held());
-        surveyed.putAll(OpeningFigures.againstNominal(opening, job.nominalWidthMm(), job.nominalLengthMm()));
+        this.surveyed = surveyed;
         this.sizes =
                 Sizing.decide(rulebook, catalogue, this::known, job.choose().parts(), sizesOrdered);
         this.gaps = orderFigures();
@@ -66,17 +60,12 @@ final class Line {
         Uncertain w = width.get().asUncertain();
         Uncertain l = length.get().asUncertain();
         ordered.put("frame.area", FrameFigures.area(w, l));
-        Optional<Gaps> round = Gaps.of(opening, held(), w, l);
+        Optional<Gaps> round = Gaps.of(opening(), surveyed.held(), w, l);
         round.ifPresent(g -> ordered.putAll(OpeningFigures.order(g)));
         if (rulebook.bounds().stream().anyMatch(bound -> bound.figure().startsWith(TURNED))) {
-            Gaps.of(opening, Held.FREELY, w, l).ifPresent(g -> ordered.putAll(OpeningFigures.turned(g)));
+            Gaps.of(opening(), Held.FREELY, w, l).ifPresent(g -> ordered.putAll(OpeningFigures.turned(g)));
         }
         return round;
-    }
-
-    private Held held() {
-        String hold = rulebook.frame().hold().text();
-        return Side.find(hold).map(Held::to).orElse(Held.TO_HEAD);
     }
 
     private Optional<Estimate> known(String figure) {
@@ -87,12 +76,12 @@ final class Line {
         if (declared != null) {
             return Optional.of(declared.estimate());
         }
-        Estimate value = surveyed.get(figure);
+        Estimate value = surveyed.figures().get(figure);
         return Optional.ofNullable(value == null ? ordered.get(figure) : value);
     }
 
     Opening opening() {
-        return opening;
+        return surveyed.opening();
     }
 
     Sizes sizes() {
@@ -108,7 +97,7 @@ final class Line {
         if (!compared) {
             compared = true;
             tradeRule =
-                    TradeRule.of(rulebook, catalogue, this::known, job.choose().parts(), opening, held());
+                    TradeRule.of(rulebook, catalogue, this::known, job.choose().parts(), surveyed);
             tradeRule.ifPresent(rule -> ordered.put(BY_THE_RULE, rule.leastGap()));
         }
         return tradeRule;
@@ -122,7 +111,7 @@ final class Line {
     /** Every figure that is determined, survey figures first. */
     Map<String, Estimate> figures() {
         tradeRule();
-        Map<String, Estimate> all = new LinkedHashMap<>(surveyed);
+        Map<String, Estimate> all = new LinkedHashMap<>(surveyed.figures());
         all.putAll(ordered);
         return all;
     }

@@ -219,7 +219,7 @@ final class Prospects {
         Further further = Further.of(opening, retake.readings(), by.get(), retake.times());
         List<BoundChecks> runs = new ArrayList<>();
         for (double[] values : EquallyLikely.values(further.expected(), RUNS)) {
-            Line line = new Line(job, rulebook, catalogue, further.survey(values));
+            Line line = new Line(job, rulebook, catalogue, Surveyed.of(job, rulebook, further.survey(values)));
             runs.add(new BoundChecks(job, rulebook, line.opening(), line.boundable(), catalogue));
         }
         return runs;

@@ -7,8 +7,6 @@ import java.util.Optional;
 import quoin.judge.Catalogue;
 import quoin.measure.Extreme;
 import quoin.opening.Gaps;
-import quoin.opening.Held;
-import quoin.opening.Opening;
 import quoin.rulebook.FigureSource;
 import quoin.rulebook.Rulebook;
 import quoin.rulebook.Size;
@@ -47,19 +45,18 @@ public record TradeRule(double widthMm, double lengthMm, Extreme leastGap) {
     }
 
     static Optional<TradeRule> of(
-            Rulebook rulebook,
-            Catalogue catalogue,
-            FigureSource known,
-            Map<String, String> parts,
-            Opening opening,
-            Held held) {
+            Rulebook rulebook, Catalogue catalogue, FigureSource known, Map<String, String> parts, Surveyed surveyed) {
         FigureSource least = figure -> known.estimate(TAKEN_FOR.getOrDefault(figure, figure));
         Sizes sizes = Sizing.decide(rulebook, catalogue, least, parts, Map.of());
         Optional<Size> width = sizes.find("frame.width");
         Optional<Size> length = sizes.find("frame.length");
         return width.isEmpty() || length.isEmpty()
                 ? Optional.empty()
-                : Gaps.of(opening, held, width.get().asUncertain(), length.get().asUncertain())
+                : Gaps.of(
+                                surveyed.opening(),
+                                surveyed.held(),
+                                width.get().asUncertain(),
+                                length.get().asUncertain())
                         .map(gaps ->
                                 new TradeRule(width.get().value(), length.get().value(), Gaps.least(gaps)));
     }

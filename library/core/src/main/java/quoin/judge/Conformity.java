@@ -50,6 +50,29 @@ public final class Conformity {
         return new Region(constraints).odds();
     }
 
+    /**
+     * That probability as closely as a rule needs it for a verdict: bounds of it where they settle the verdict, else as without
+     * a rule. For whoever wants verdicts of very many jobs and no odds.
+     *
+     * @param constraints the estimates and their bounds; 1 for none
+     * @param rule the rule that the odds are for; one that does not go by odds is content with bounds
+     * @return the odds
+     */
+    public static Odds jointOdds(List<Constraint> constraints, DecisionRule rule) {
+        if (constraints.size() == 1 && constraints.get(0).estimate() instanceof Uncertain value) {
+            return one(value, constraints.get(0).bound());
+        }
+        Region region = new Region(constraints);
+        Odds bounds = region.bounded();
+        boolean open = rule instanceof DecisionRule.Guarded guarded && isOpen(bounds, guarded.probability());
+        return open ? region.odds() : bounds;
+    }
+
+    /** Whether odds between these bounds may lie on either side of a threshold. */
+    private static boolean isOpen(Odds bounds, double p) {
+        return (bounds.upper() >= p && bounds.lower() < p) || (bounds.lower() <= 1 - p && bounds.upper() > 1 - p);
+    }
+
     private static Odds one(Uncertain value, Bound bound) {
         double p = Marginal.odds(value, bound);
         return Marginal.isBlind(value) ? unknown(p) : Odds.firstOrder(p);
@@ -77,8 +100,7 @@ public final class Conformity {
         Region region = new Region(List.of(new Constraint(estimate, bound)));
         double p = guarded.probability();
         Odds odds = region.bounded();
-        boolean open = (odds.upper() >= p && odds.lower() < p) || (odds.lower() <= 1 - p && odds.upper() > 1 - p);
-        double value = open ? region.rough().value() : odds.value();
+        double value = isOpen(odds, p) ? region.rough().value() : odds.value();
         return value >= p ? Verdict.PASS : value <= 1 - p ? Verdict.FAIL : Verdict.UNDECIDED;
     }
 

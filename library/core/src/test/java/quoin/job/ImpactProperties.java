@@ -22,6 +22,7 @@ import quoin.opening.Reading;
 import quoin.parts.Parts;
 import quoin.rulebook.Base;
 import quoin.rulebook.BoundClause;
+import quoin.rulebook.FrameRule;
 import quoin.rulebook.Item;
 import quoin.rulebook.Quota;
 import quoin.rulebook.Rounding;
@@ -115,8 +116,10 @@ class ImpactProperties {
                         Arbitraries.integers().between(0, 6),
                         Arbitraries.integers().between(4, 14),
                         Arbitraries.integers().between(1490, 1510),
-                        Arbitraries.of(true, false))
-                .as(ImpactProperties::rules);
+                        Arbitraries.of(true, false),
+                        Arbitraries.of(FrameRule.Hold.HEAD, FrameRule.Hold.LEFT))
+                .as((gap, step, least, strip, edge, asks, hold) ->
+                        rules(gap, step, least, strip, edge, asks).withFrame(new FrameRule(hold, "area", List.of())));
     }
 
     private static Rulebook rules(int gap, double step, int least, int strip, int edge, boolean asks) {

@@ -163,11 +163,12 @@ class ProspectsTest {
         Job job = Boathouse.job(Boathouse.readings()).build();
         Catalogue catalogue = Figures.of(job);
         Survey survey = new Survey(job.opening().readings(), 2, Finish.FINISHED);
-        Extreme gap = (Extreme)
-                new Line(job, Boathouse.rules(), catalogue, survey).figures().get("gap.least");
+        Extreme gap = (Extreme) new Line(job, Boathouse.rules(), catalogue, Surveyed.of(job, Boathouse.rules(), survey))
+                .figures()
+                .get("gap.least");
         Uncertain now = Objects.requireNonNull(gap).governing().value();
         Rulebook rules = least("gap.least", now.value() - 1.4 * now.standardUncertainty());
-        Line line = new Line(job, rules, catalogue, survey);
+        Line line = new Line(job, rules, catalogue, Surveyed.of(job, rules, survey));
         BoundChecks bounds = new BoundChecks(job, rules, line.opening(), line.boundable(), catalogue);
         BoundClause clause = rules.bounds().get(1);
         assertThat(bounds.findings().get(1).verdict()).isEqualTo(Verdict.UNDECIDED);
@@ -186,7 +187,11 @@ class ProspectsTest {
 
     private static double drawn(Job job, Rulebook rules, Instrument by, Retake retake) {
         Catalogue catalogue = Figures.of(job);
-        Line line = new Line(job, rules, catalogue, new Survey(job.opening().readings(), 2, Finish.FINISHED));
+        Line line = new Line(
+                job,
+                rules,
+                catalogue,
+                Surveyed.of(job, rules, new Survey(job.opening().readings(), 2, Finish.FINISHED)));
         Random random = new Random(20261125);
         Further further = Further.of(line.opening(), retake.readings(), by, retake.times());
         int count = 150;
@@ -203,7 +208,7 @@ class ProspectsTest {
                                     expected.influences().get(k).id(), id -> random.nextGaussian());
                 }
             }
-            Line then = new Line(job, rules, catalogue, further.survey(values));
+            Line then = new Line(job, rules, catalogue, Surveyed.of(job, rules, further.survey(values)));
             Finding finding = new BoundChecks(job, rules, then.opening(), then.boundable(), catalogue)
                     .findings()
                     .get(1);

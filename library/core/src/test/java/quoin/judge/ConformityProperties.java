@@ -67,6 +67,27 @@ class ConformityProperties {
         assertThat(narrow.value()).isBetween(0.0, 1.0);
     }
 
+    /** Near the threshold of the rule, where bounds alone do not settle it. */
+    @Property(tries = 200)
+    void oddsForARuleGiveTheVerdictOfTheOddsThemselves(
+            @ForAll Extreme.Kind kind,
+            @ForAll("several") List<Uncertain> values,
+            @ForAll @DoubleRange(min = -3, max = 1) double from,
+            @ForAll @DoubleRange(min = 2, max = 9) double width,
+            @ForAll @DoubleRange(min = -0.05, max = 0.05) double off) {
+        List<Constraint> both = List.of(new Constraint(extreme(kind, values), Bound.between(from, from + width)));
+        Odds close = Conformity.jointOdds(both);
+        double near = Math.max(close.value(), 1 - close.value()) + off;
+        DecisionRule rule = near > 0.5 && near < 1 ? DecisionRule.guarded(near) : DecisionRule.simple();
+        Odds enough = Conformity.jointOdds(both, rule);
+        assertThat(Conformity.check("c", both, enough, Dimension.LENGTH, rule, Source.UNSTATED)
+                        .verdict())
+                .isEqualTo(Conformity.check("c", both, close, Dimension.LENGTH, rule, Source.UNSTATED)
+                        .verdict());
+        assertThat(close.lower()).isLessThanOrEqualTo(enough.upper() + ROUNDING);
+        assertThat(close.upper()).isGreaterThanOrEqualTo(enough.lower() - ROUNDING);
+    }
+
     @Property(tries = TRIES)
     void onePartMoreNeverRaisesTheOddsOfALeast(
             @ForAll("several") List<Uncertain> values, @ForAll("values") Uncertain another) {
