@@ -1,5 +1,6 @@
 package quoin.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -133,5 +134,14 @@ public record BoundClause(
      */
     public Limits bound(FigureSource figures, Map<String, String> choices) {
         return Bounding.limits(this, figures, choices);
+    }
+
+    /** The amounts that it states. */
+    List<Quota> quotas() {
+        List<Quota> all = new ArrayList<>(2);
+        all.addAll(atLeast);
+        all.addAll(atMost);
+        all.addAll(within);
+        return all;
     }
 }

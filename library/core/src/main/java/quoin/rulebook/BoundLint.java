@@ -70,9 +70,8 @@ final class BoundLint {
     }
 
     static Optional<Amount> fixed(List<Quota> side) {
-        return side.stream()
-                .filter(quota -> quota instanceof Quota.Fixed)
-                .map(quota -> ((Quota.Fixed) quota).amount())
-                .findFirst();
+        return !side.isEmpty() && side.get(0) instanceof Quota.Fixed fixed
+                ? Optional.of(fixed.amount())
+                : Optional.empty();
     }
 }

@@ -321,7 +321,7 @@ final class Comparing {
     }
 
     private static Set<String> choices(Rulebook rulebook) {
-        return Offers.quotas(rulebook)
+        return rulebook.quotas().stream()
                 .filter(quota -> quota instanceof Quota.ByChoice)
                 .map(quota -> ((Quota.ByChoice) quota).choice())
                 .collect(Collectors.toCollection(TreeSet::new));
@@ -332,7 +332,7 @@ final class Comparing {
         Set<String> all = new TreeSet<>();
         rulebook.sizes().forEach(clause -> all.addAll(SizeOrder.figures(clause)));
         rulebook.bounds().forEach(clause -> all.add(clause.figure()));
-        Offers.quotas(rulebook).forEach(quota -> {
+        rulebook.quotas().forEach(quota -> {
             if (quota instanceof Quota.Banded banded) {
                 all.add(banded.by());
             }

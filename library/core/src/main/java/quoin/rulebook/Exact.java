@@ -15,6 +15,9 @@ final class Exact {
     /** A thousand million units; nothing in a building is as large. */
     private static final long MOST = 10_000_000L * 1_000_000_000L;
 
+    /** So many times {@link #MOST} is still a long. */
+    private static final int FEW = 900;
+
     /** What a double may be off by and still stand for the decimal it was read from. */
     private static final double DUST = 1e-3;
 
@@ -33,6 +36,10 @@ final class Exact {
         OptionalLong once = of(amount);
         if (once.isEmpty() || times == 1) {
             return once;
+        }
+        if (times == StrictMath.rint(times) && StrictMath.abs(times) <= FEW) {
+            long product = once.getAsLong() * (long) times;
+            return StrictMath.abs(product) <= MOST ? OptionalLong.of(product) : OptionalLong.empty();
         }
         BigDecimal product = BigDecimal.valueOf(once.getAsLong())
                 .multiply(BigDecimal.valueOf(times))

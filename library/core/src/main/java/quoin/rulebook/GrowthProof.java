@@ -1,7 +1,6 @@
 package quoin.rulebook;
 
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,23 +14,24 @@ import quoin.measure.Dimension;
  * the pieces on the two sides of each cut, along every figure that grows with the opening.
  */
 final class GrowthProof {
+    private final Rulebook rulebook;
     private final Mapping mapping;
     private final Names names;
     private final Report report;
     /** What was said already: the size, the figure and the value where it steps down. */
     private final Set<String> said = new HashSet<>();
 
-    GrowthProof(Mapping mapping, Names names, Report report) {
-        this.mapping = mapping;
-        this.names = names;
-        this.report = report;
+    GrowthProof(Proving proving) {
+        this.rulebook = proving.rulebook();
+        this.mapping = proving.mapping();
+        this.names = proving.names();
+        this.report = proving.report();
     }
 
-    void check(List<SizeClause> clauses) {
-        List<String> ids = clauses.stream().map(SizeClause::id).toList();
+    void check() {
         for (String id : mapping.mapped()) {
-            int index = ids.indexOf(id);
-            SizeClause clause = clauses.get(index);
+            int index = names.index(id);
+            SizeClause clause = rulebook.sizes().get(index);
             mapping.cases(id).forEach((choices, regions) -> check(clause, "/sizes/" + index, choices, regions));
         }
     }

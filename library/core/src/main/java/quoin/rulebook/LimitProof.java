@@ -27,14 +27,14 @@ final class LimitProof {
     private final Offers offers;
     private final Limiting limiting;
 
-    LimitProof(Rulebook rulebook, Mapping mapping, Names names, Meter meter, Report report) {
-        this.rulebook = rulebook;
-        this.mapping = mapping;
-        this.names = names;
-        this.meter = meter;
-        this.report = report;
-        this.offers = Offers.of(rulebook);
-        this.limiting = new Limiting(rulebook, mapping, names, meter);
+    LimitProof(Proving proving) {
+        this.rulebook = proving.rulebook();
+        this.mapping = proving.mapping();
+        this.names = proving.names();
+        this.meter = proving.meter();
+        this.report = proving.report();
+        this.offers = proving.offers();
+        this.limiting = proving.limiting();
     }
 
     void check() {

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 import quoin.judge.Args;
@@ -27,8 +28,8 @@ final class Limiting {
         this.meter = meter;
         rulebook.sizes().forEach(clause -> sizes.put(clause.id(), clause));
         for (BoundClause clause : rulebook.bounds()) {
-            long[] own = fixed(clause);
-            if (names.isSize(clause.figure()) && !(Cut.isEnd(own[0]) && Cut.isEnd(own[1]))) {
+            long[] own = names.isSize(clause.figure()) ? fixed(clause) : new long[] {Cut.BELOW_ALL, Cut.ABOVE_ALL};
+            if (!(Cut.isEnd(own[0]) && Cut.isEnd(own[1]))) {
                 limits.merge(clause.figure(), own, (a, b) ->
                         new long[] {StrictMath.max(a[0], b[0]), StrictMath.min(a[1], b[1])});
             }
@@ -38,19 +39,22 @@ final class Limiting {
 
     /** The cuts at the fixed limits of a clause; one by bands or by choice counts as none. */
     private static long[] fixed(BoundClause clause) {
-        Optional<Long> within = exact(clause.within());
-        long low = exact(clause.atLeast())
-                .or(() -> within.map(w -> -w))
-                .map(Cut::before)
-                .orElse(Cut.BELOW_ALL);
-        long high = exact(clause.atMost()).or(() -> within).map(Cut::after).orElse(Cut.ABOVE_ALL);
-        return new long[] {low, high};
+        OptionalLong within = exact(clause.within());
+        OptionalLong least = exact(clause.atLeast());
+        OptionalLong most = exact(clause.atMost());
+        if (within.isPresent()) {
+            least = least.isPresent() ? least : OptionalLong.of(-within.getAsLong());
+            most = most.isPresent() ? most : within;
+        }
+        return new long[] {
+            least.isPresent() ? Cut.before(least.getAsLong()) : Cut.BELOW_ALL,
+            most.isPresent() ? Cut.after(most.getAsLong()) : Cut.ABOVE_ALL
+        };
     }
 
-    private static Optional<Long> exact(List<Quota> side) {
+    private static OptionalLong exact(List<Quota> side) {
         Optional<Amount> fixed = BoundLint.fixed(side);
-        return fixed.filter(amount -> Exact.of(amount).isPresent())
-                .map(amount -> Exact.of(amount).orElseThrow());
+        return fixed.isEmpty() ? OptionalLong.empty() : Exact.of(fixed.get());
     }
 
     /** The sizes that have limits. */

@@ -9,7 +9,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import quoin.measure.Amount;
 import quoin.measure.Dimension;
 
@@ -103,7 +102,7 @@ final class Mapping {
         }
         Set<String> own = new TreeSet<>();
         base(clause.of()).ifPresent(size -> own.addAll(kinds(size)));
-        quotas(clause).forEach(quota -> own.addAll(kinds(quota)));
+        clause.quotas().forEach(quota -> own.addAll(kinds(quota)));
         Optional<List<Map<String, String>>> ways = offers.ways(own);
         Map<Map<String, String>, Regions> cases = new LinkedHashMap<>();
         for (Map<String, String> choices : ways.orElse(List.of())) {
@@ -115,12 +114,6 @@ final class Mapping {
             kinds.put(clause.id(), own);
             sizes.put(clause.id(), cases);
         }
-    }
-
-    private static Stream<Quota> quotas(SizeClause clause) {
-        Stream<Quota> base = clause.of() instanceof Base.OfQuota of ? Stream.of(of.quota()) : Stream.of();
-        Stream<Item> items = Stream.concat(clause.more().stream(), clause.less().stream());
-        return Stream.concat(base, items.map(Item::quota));
     }
 
     private Optional<String> base(Base base) {
@@ -139,32 +132,47 @@ final class Mapping {
         boolean shortOfSize = clause.of() instanceof Base.OfShortfall of && names.isSize(of.figure());
         boolean exact = !shortOfSize
                 && Exact.isAdditive(dimension(clause))
-                && quotas(clause).allMatch(Mapping::isExact)
-                && Stream.concat(clause.more().stream(), clause.less().stream()).allMatch(Mapping::isExact)
+                && (!(clause.of() instanceof Base.OfQuota base) || isExact(base.quota()))
+                && isExact(clause.more())
+                && isExact(clause.less())
                 && isExact(clause.round());
         return exact ? Optional.empty() : Optional.of("not-exact");
     }
 
     private Dimension dimension(SizeClause clause) {
         return names.dimension(clause.id())
-                .or(() -> quotas(clause)
+                .or(() -> clause.quotas().stream()
                         .flatMap(Names::amounts)
                         .map(Amount::dimension)
                         .findFirst())
                 .orElse(Dimension.LENGTH);
     }
 
-    private static boolean isExact(Item item) {
-        return Names.amounts(item.quota())
-                .allMatch(amount -> Exact.of(amount, item.times()).isPresent());
+    private static boolean isExact(List<Item> items) {
+        for (Item item : items) {
+            if (!isExact(item.quota(), item.times())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether the amounts, and the edges that pick them, are whole numbers. */
     static boolean isExact(Quota quota) {
-        Stream<Amount> edges =
-                quota instanceof Quota.Banded banded ? banded.bands().stream().map(Quota.Band::upTo) : Stream.of();
-        return Stream.concat(edges, Names.amounts(quota))
-                .allMatch(amount -> Exact.of(amount).isPresent());
+        return isExact(quota, 1);
+    }
+
+    private static boolean isExact(Quota quota, double times) {
+        if (quota instanceof Quota.Banded banded) {
+            for (Quota.Band band : banded.bands()) {
+                if (Exact.of(band.upTo()).isEmpty()
+                        || Exact.of(band.amount(), times).isEmpty()) {
+                    return false;
+                }
+            }
+            return true;
+        }
+        return Names.amounts(quota).allMatch(amount -> Exact.of(amount, times).isPresent());
     }
 
     private static boolean isExact(Rounding rounding) {
@@ -312,8 +320,8 @@ final class Mapping {
         }
         long step = Exact.of(to.amount()).orElseThrow();
         return switch (to.mode()) {
-            case DOWN -> Optional.of(sum).flatMap(all -> each(all, piece -> step(piece, 0, false, step)));
-            case UP -> Optional.of(sum).flatMap(all -> each(all, piece -> step(piece, 0, true, step)));
+            case DOWN -> sum.each(meter, piece -> step(piece, 0, false, step));
+            case UP -> sum.each(meter, piece -> step(piece, 0, true, step));
             // halves away from zero: up above zero, down below it
             case NEAREST ->
                 sum.split(
@@ -322,10 +330,6 @@ final class Mapping {
                         (piece, between) ->
                                 between == 0 ? step(piece, -step / 2, true, step) : step(piece, step / 2, false, step));
         };
-    }
-
-    private Optional<Regions> each(Regions regions, java.util.function.UnaryOperator<Piece> change) {
-        return Regions.join(List.of(regions), meter, (pieces, box) -> change.apply(pieces.get(0)));
     }
 
     private static Piece step(Piece piece, long shift, boolean up, long step) {

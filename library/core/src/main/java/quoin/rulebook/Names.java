@@ -2,6 +2,7 @@ package quoin.rulebook;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,12 +25,18 @@ final class Names {
     private int helped;
     private final Catalogue catalogue;
     private final Map<String, SizeClause> sizes = new LinkedHashMap<>();
+    private final Map<String, Integer> indices = new HashMap<>();
     private final Map<String, Dimension> dimensions = new LinkedHashMap<>();
     private final Set<String> cyclic;
 
     Names(Rulebook rulebook, Catalogue catalogue) {
         this.catalogue = catalogue;
-        rulebook.sizes().forEach(clause -> sizes.putIfAbsent(clause.id(), clause));
+        for (int i = 0; i < rulebook.sizes().size(); i++) {
+            SizeClause clause = rulebook.sizes().get(i);
+            if (sizes.putIfAbsent(clause.id(), clause) == null) {
+                indices.put(clause.id(), i);
+            }
+        }
         SizeOrder order = rulebook.order();
         this.cyclic = order.cyclic();
         for (SizeClause clause : order.sorted()) {
@@ -77,6 +84,11 @@ final class Names {
                 .filter(cyclic::contains)
                 .toList();
         return next.contains(start) || next.isEmpty() ? start : next.get(0);
+    }
+
+    /** Where a size first stands among the sizes of the rulebook; &minus;1 where it does not. */
+    int index(String size) {
+        return indices.getOrDefault(size, -1);
     }
 
     boolean isSize(String name) {

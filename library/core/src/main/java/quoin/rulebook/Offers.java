@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /** Which parts may be chosen: those that the amounts of rulebooks name. Immutable. */
 final class Offers {
@@ -23,26 +22,15 @@ final class Offers {
 
     static Offers of(Rulebook... rulebooks) {
         Map<String, Set<String>> parts = new TreeMap<>();
-        Stream.of(rulebooks).flatMap(Offers::quotas).forEach(quota -> {
-            if (quota instanceof Quota.ByChoice by) {
-                parts.computeIfAbsent(by.choice(), kind -> new TreeSet<>())
-                        .addAll(by.amounts().keySet());
+        for (Rulebook rulebook : rulebooks) {
+            for (Quota quota : rulebook.quotas()) {
+                if (quota instanceof Quota.ByChoice by) {
+                    parts.computeIfAbsent(by.choice(), kind -> new TreeSet<>())
+                            .addAll(by.amounts().keySet());
+                }
             }
-        });
+        }
         return new Offers(parts);
-    }
-
-    /** Every amount that a rulebook states. */
-    static Stream<Quota> quotas(Rulebook rulebook) {
-        Stream<Quota> ofSizes = rulebook.sizes().stream().flatMap(clause -> {
-            Stream<Quota> base = clause.of() instanceof Base.OfQuota of ? Stream.of(of.quota()) : Stream.of();
-            Stream<Item> items = Stream.concat(clause.more().stream(), clause.less().stream());
-            return Stream.concat(base, items.map(Item::quota));
-        });
-        Stream<Quota> ofBounds = rulebook.bounds().stream()
-                .flatMap(clause -> Stream.of(clause.atLeast(), clause.atMost(), clause.within())
-                        .flatMap(List::stream));
-        return Stream.concat(ofSizes, ofBounds);
     }
 
     /** Every way to choose parts of these kinds; empty where there are too many. */

@@ -1,6 +1,5 @@
 package quoin.rulebook;
 
-import java.util.List;
 import quoin.judge.Args;
 
 /**
@@ -14,16 +13,15 @@ final class Proofs {
     private Proofs() {}
 
     static void check(Rulebook rulebook, Names names, Report report) {
-        Meter meter = new Meter();
-        Mapping mapping = Mapping.of(rulebook, names, Offers.of(rulebook), meter);
-        new GrowthProof(mapping, names, report).check(rulebook.sizes());
-        new LimitProof(rulebook, mapping, names, meter, report).check();
-        new BandProof(rulebook, mapping, names, meter, report).check();
-        List<String> ids = rulebook.sizes().stream().map(SizeClause::id).toList();
-        mapping.lost()
+        Proving proving = Proving.of(rulebook, names, report);
+        new GrowthProof(proving).check();
+        new LimitProof(proving).check();
+        new BandProof(proving).check();
+        proving.mapping()
+                .lost()
                 .forEach((size, code) -> report.warning(
                         "not-proved",
-                        "/sizes/" + ids.indexOf(size),
+                        "/sizes/" + names.index(size),
                         Args.of("size", size).with("got", code)));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 
 /**
  * A size as a function of figures: the figures' lines are cut, and in each box between the cuts one piece holds.
@@ -101,6 +102,18 @@ final class Regions {
         return lay(parts, Map.of(), meter).map(over -> over.fill(joining));
     }
 
+    /** Each piece made another one, without a new cut; empty where there are too many boxes. */
+    Optional<Regions> each(Meter meter, UnaryOperator<Piece> change) {
+        if (!meter.take(pieces.length)) {
+            return Optional.empty();
+        }
+        Piece[] changed = new Piece[pieces.length];
+        for (int i = 0; i < changed.length; i++) {
+            changed[i] = change.apply(pieces[i]);
+        }
+        return Optional.of(new Regions(axes, cuts, changed));
+    }
+
     /** What becomes of a piece between two cuts of its own values. */
     @FunctionalInterface
     interface Splitting {
@@ -159,7 +172,7 @@ final class Regions {
 
     private Regions plain(int axis) {
         boolean[] needed = new boolean[cuts[axis].length];
-        for (int i = 0; i < pieces.length; i++) {
+        for (int i = 0; i < pieces.length && needed.length > 0; i++) {
             Box box = box(i);
             int place = box.place(axis);
             Optional<Box> above = box.above(axis);
@@ -169,24 +182,40 @@ final class Regions {
                 needed[place] = true;
             }
         }
-        TreeSet<Long> kept = new TreeSet<>();
-        for (int i = 0; i < needed.length; i++) {
-            if (needed[i]) {
-                kept.add(cuts[axis][i]);
-            }
-        }
-        String name = axes.get(axis);
-        boolean used = !kept.isEmpty() || Arrays.stream(pieces).anyMatch(piece -> piece.follows(name));
-        if (used && kept.size() == needed.length) {
+        long[] kept = kept(cuts[axis], needed);
+        boolean used = kept.length > 0 || isFollowed(axes.get(axis));
+        if (used && kept.length == needed.length) {
             return this;
         }
-        Map<String, SortedSet<Long>> lines = new TreeMap<>();
-        for (int i = 0; i < axes.size(); i++) {
-            if (i != axis || used) {
-                lines.put(axes.get(i), i == axis ? kept : sorted(cuts[i]));
+        List<String> names = new ArrayList<>(axes);
+        List<long[]> lines = new ArrayList<>(Arrays.asList(cuts));
+        if (used) {
+            lines.set(axis, kept);
+        } else {
+            names.remove(axis);
+            lines.remove(axis);
+        }
+        return new Over(names, lines.toArray(new long[0][]), List.of(this)).fill((all, box) -> all.get(0));
+    }
+
+    private boolean isFollowed(String axis) {
+        for (Piece piece : pieces) {
+            if (piece.follows(axis)) {
+                return true;
             }
         }
-        return new Over(lines, List.of(this)).fill((all, box) -> all.get(0));
+        return false;
+    }
+
+    private static long[] kept(long[] cuts, boolean[] needed) {
+        long[] kept = new long[cuts.length];
+        int count = 0;
+        for (int i = 0; i < cuts.length; i++) {
+            if (needed[i]) {
+                kept[count++] = cuts[i];
+            }
+        }
+        return Arrays.copyOf(kept, count);
     }
 
     private static SortedSet<Long> sorted(long[] cuts) {
@@ -197,7 +226,26 @@ final class Regions {
         return set;
     }
 
+    /** The part whose boxes are those of all, where no other part has a cut. */
+    private static Optional<Regions> frame(List<Regions> parts) {
+        Regions frame = parts.get(0);
+        for (Regions part : parts) {
+            if (!part.axes.isEmpty() && part != frame) {
+                if (!frame.axes.isEmpty()) {
+                    return Optional.empty();
+                }
+                frame = part;
+            }
+        }
+        return Optional.of(frame);
+    }
+
     private static Optional<Over> lay(List<Regions> parts, Map<String, SortedSet<Long>> more, Meter meter) {
+        Optional<Regions> frame = more.isEmpty() ? frame(parts) : Optional.empty();
+        if (frame.isPresent()) {
+            Regions as = frame.get();
+            return meter.take(as.count()) ? Optional.of(new Over(as.axes, as.cuts, parts)) : Optional.empty();
+        }
         Map<String, SortedSet<Long>> lines = new TreeMap<>();
         for (Regions part : parts) {
             for (int i = 0; i < part.axes.size(); i++) {
@@ -210,7 +258,7 @@ final class Regions {
         for (SortedSet<Long> line : lines.values()) {
             boxes = StrictMath.min(boxes * (line.size() + 1), Meter.MOST_OF_ONE + 1);
         }
-        return meter.take(boxes) ? Optional.of(new Over(lines, parts)) : Optional.empty();
+        return meter.take(boxes) ? Optional.of(Over.of(lines, parts)) : Optional.empty();
     }
 
     /** Functions laid over each other: for each new box, which box of each of them it lies in. */
@@ -220,15 +268,10 @@ final class Regions {
         /** For each part and each axis of the frame, what each place adds to the part's index. */
         private final int[][][] shares;
 
-        Over(Map<String, SortedSet<Long>> lines, List<Regions> parts) {
-            List<String> axes = List.copyOf(lines.keySet());
-            long[][] cuts = new long[axes.size()][];
+        Over(List<String> axes, long[][] cuts, List<Regions> parts) {
             int boxes = 1;
-            for (int i = 0; i < cuts.length; i++) {
-                cuts[i] = lines.getOrDefault(axes.get(i), new TreeSet<>()).stream()
-                        .mapToLong(Long::longValue)
-                        .toArray();
-                boxes *= cuts[i].length + 1;
+            for (long[] line : cuts) {
+                boxes *= line.length + 1;
             }
             this.frame = new Regions(axes, cuts, new Piece[boxes]);
             this.parts = parts;
@@ -236,6 +279,15 @@ final class Regions {
             for (int p = 0; p < shares.length; p++) {
                 shares[p] = shares(parts.get(p), axes, cuts);
             }
+        }
+
+        static Over of(Map<String, SortedSet<Long>> lines, List<Regions> parts) {
+            long[][] cuts = new long[lines.size()][];
+            int axis = 0;
+            for (SortedSet<Long> line : lines.values()) {
+                cuts[axis++] = line.stream().mapToLong(Long::longValue).toArray();
+            }
+            return new Over(List.copyOf(lines.keySet()), cuts, parts);
         }
 
         private static int[][] shares(Regions part, List<String> axes, long[][] cuts) {

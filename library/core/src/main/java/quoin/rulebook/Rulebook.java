@@ -1,5 +1,6 @@
 package quoin.rulebook;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -38,14 +39,14 @@ public final class Rulebook {
         this.title = draft.title;
         this.decide = draft.decide;
         this.frame = draft.frame;
-        this.sizes = List.copyOf(draft.sizes);
+        this.sizes = draft.sizes;
         this.bounds = List.copyOf(draft.bounds);
         this.survey = draft.survey;
         this.fixings = draft.fixings;
         this.siteAsks = draft.siteAsks == null ? null : List.copyOf(draft.siteAsks);
         this.tables = List.copyOf(draft.tables);
         this.sourceAsks = List.copyOf(draft.sourceAsks);
-        this.order = SizeOrder.of(sizes);
+        this.order = draft.order;
     }
 
     /** What a changed copy is made from. */
@@ -57,6 +58,7 @@ public final class Rulebook {
         final DecisionRule decide;
         FrameRule frame = FrameRule.DEFAULT;
         List<SizeClause> sizes = List.of();
+        SizeOrder order = SizeOrder.NONE;
         List<BoundClause> bounds = List.of();
         SurveyRule survey = SurveyRule.NONE;
 
@@ -76,12 +78,18 @@ public final class Rulebook {
             this.title = title;
             this.decide = decide;
         }
+
+        void sizes(List<SizeClause> clauses) {
+            sizes = List.copyOf(clauses);
+            order = SizeOrder.of(sizes);
+        }
     }
 
     private Rulebook changed(Consumer<Draft> change) {
         Draft draft = new Draft(id, version, effective, title, decide);
         draft.frame = frame;
         draft.sizes = sizes;
+        draft.order = order;
         draft.bounds = bounds;
         draft.survey = survey;
         draft.fixings = fixings;
@@ -128,7 +136,7 @@ public final class Rulebook {
      * @return the changed copy
      */
     public Rulebook withSizes(List<SizeClause> clauses) {
-        return changed(draft -> draft.sizes = clauses);
+        return changed(draft -> draft.sizes(clauses));
     }
 
     /**
@@ -266,6 +274,14 @@ public final class Rulebook {
             }
         }
         return names;
+    }
+
+    /** Every amount that it states, those of sizes first. */
+    List<Quota> quotas() {
+        List<Quota> all = new ArrayList<>();
+        sizes.forEach(clause -> all.addAll(clause.quotas()));
+        bounds.forEach(clause -> all.addAll(clause.quotas()));
+        return all;
     }
 
     /** {@return the named tables} */

@@ -1,5 +1,6 @@
 package quoin.rulebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import quoin.judge.Source;
@@ -110,5 +111,20 @@ public record SizeClause(
      */
     public SizeClause withBecause(String why, Source from) {
         return new SizeClause(id, of, less, more, round, cutWithin, why, from);
+    }
+
+    /** The amounts that it states: its base, then what is added, then what is taken off. */
+    List<Quota> quotas() {
+        List<Quota> all = new ArrayList<>(1 + more.size() + less.size());
+        if (of instanceof Base.OfQuota base) {
+            all.add(base.quota());
+        }
+        for (Item item : more) {
+            all.add(item.quota());
+        }
+        for (Item item : less) {
+            all.add(item.quota());
+        }
+        return all;
     }
 }

@@ -1,8 +1,8 @@
 package quoin.rulebook;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,30 +11,78 @@ import java.util.Set;
 
 /** The order in which sizes can be decided: each after those it refers to. */
 final class SizeOrder {
-    private final Map<String, SizeClause> clauses = new LinkedHashMap<>();
-    private final Map<String, Set<String>> uses = new LinkedHashMap<>();
-    private final Map<String, Set<String>> usedBy = new LinkedHashMap<>();
-    private final List<SizeClause> sorted = new ArrayList<>();
+    static final SizeOrder NONE = new SizeOrder(List.of());
+
     private final Map<String, Integer> counts = new LinkedHashMap<>();
-    private final Set<String> cyclic;
+    private final List<SizeClause> sorted = new ArrayList<>();
+    private final Set<String> cyclic = new LinkedHashSet<>();
 
     private SizeOrder(List<SizeClause> sizes) {
-        sizes.forEach(clause -> clauses.putIfAbsent(clause.id(), clause));
-        sizes.forEach(clause -> counts.merge(clause.id(), 1, Integer::sum));
-        clauses.keySet().forEach(id -> usedBy.put(id, new LinkedHashSet<>()));
-        for (SizeClause clause : clauses.values()) {
-            Set<String> names = new LinkedHashSet<>(figures(clause));
-            names.retainAll(clauses.keySet());
-            uses.put(clause.id(), names);
-            names.forEach(name -> usedBy.getOrDefault(name, Set.of()).add(clause.id()));
+        List<SizeClause> clauses = new ArrayList<>();
+        Map<String, Integer> places = new HashMap<>();
+        for (SizeClause clause : sizes) {
+            if (counts.merge(clause.id(), 1, Integer::sum) == 1) {
+                places.put(clause.id(), clauses.size());
+                clauses.add(clause);
+            }
         }
-        Set<String> done = peel(uses, usedBy, Set.of());
-        done.forEach(id -> sorted.addAll(clauses(id)));
-        Set<String> rest = new LinkedHashSet<>(clauses.keySet());
-        rest.removeAll(done);
-        Set<String> after = peel(usedBy, uses, done);
-        rest.removeAll(after);
-        cyclic = rest;
+        int[][] uses = new int[clauses.size()][];
+        for (int i = 0; i < uses.length; i++) {
+            uses[i] = places(figures(clauses.get(i)), places);
+        }
+        int[][] usedBy = turned(uses);
+        boolean[] done = new boolean[uses.length];
+        for (int place : peel(uses, usedBy, done)) {
+            sorted.add(clauses.get(place));
+        }
+        peel(usedBy, uses, done);
+        for (int i = 0; i < done.length; i++) {
+            if (!done[i]) {
+                cyclic.add(clauses.get(i).id());
+            }
+        }
+    }
+
+    /** Where the sizes among these names stand, each once. */
+    private static int[] places(List<String> names, Map<String, Integer> places) {
+        int[] found = new int[names.size()];
+        int count = 0;
+        for (String name : names) {
+            Integer place = places.get(name);
+            if (place != null && !contains(found, count, place)) {
+                found[count++] = place;
+            }
+        }
+        return Arrays.copyOf(found, count);
+    }
+
+    private static boolean contains(int[] found, int count, int place) {
+        for (int i = 0; i < count; i++) {
+            if (found[i] == place) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Who is used by whom, from who uses whom. */
+    private static int[][] turned(int[][] uses) {
+        int[] counts = new int[uses.length];
+        for (int[] used : uses) {
+            for (int place : used) {
+                counts[place]++;
+            }
+        }
+        int[][] usedBy = new int[uses.length][];
+        for (int i = 0; i < usedBy.length; i++) {
+            usedBy[i] = new int[counts[i]];
+        }
+        for (int i = uses.length - 1; i >= 0; i--) {
+            for (int place : uses[i]) {
+                usedBy[place][--counts[place]] = i;
+            }
+        }
+        return usedBy;
     }
 
     static SizeOrder of(List<SizeClause> sizes) {
@@ -62,37 +110,29 @@ final class SizeOrder {
         }
     }
 
-    /** Takes away, again and again, whatever waits for nothing; what is left waits for itself. */
-    private static Set<String> peel(
-            Map<String, Set<String>> waitsFor, Map<String, Set<String>> waitedFor, Set<String> gone) {
-        Map<String, Integer> waiting = new LinkedHashMap<>();
-        Deque<String> free = new ArrayDeque<>();
-        waitsFor.forEach((id, names) -> {
-            int count = 0;
-            for (String name : names) {
-                count += gone.contains(name) ? 0 : 1;
+    /** Takes away, again and again, whatever waits for nothing, in order; what is left waits for itself. */
+    private static int[] peel(int[][] waitsFor, int[][] waitedFor, boolean[] gone) {
+        boolean[] before = gone.clone();
+        int[] waiting = new int[waitsFor.length];
+        int[] taken = new int[waitsFor.length];
+        int free = 0;
+        for (int i = 0; i < waiting.length; i++) {
+            for (int other : waitsFor[i]) {
+                waiting[i] += before[other] ? 0 : 1;
             }
-            waiting.put(id, count);
-            if (count == 0 && !gone.contains(id)) {
-                free.add(id);
+            if (waiting[i] == 0 && !before[i]) {
+                taken[free++] = i;
             }
-        });
-        Set<String> done = new LinkedHashSet<>();
-        while (!free.isEmpty()) {
-            String id = free.remove();
-            done.add(id);
-            for (String next : waitedFor.getOrDefault(id, Set.of())) {
-                if (waiting.merge(next, -1, Integer::sum) == 0 && !gone.contains(next)) {
-                    free.add(next);
+        }
+        for (int next = 0; next < free; next++) {
+            gone[taken[next]] = true;
+            for (int other : waitedFor[taken[next]]) {
+                if (--waiting[other] == 0 && !before[other]) {
+                    taken[free++] = other;
                 }
             }
         }
-        return done;
-    }
-
-    private List<SizeClause> clauses(String id) {
-        SizeClause clause = clauses.get(id);
-        return clause == null ? List.of() : List.of(clause);
+        return Arrays.copyOf(taken, free);
     }
 
     /** Those that can be decided, each after those it refers to. */

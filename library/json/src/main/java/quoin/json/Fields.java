@@ -24,11 +24,12 @@ import quoin.measure.UnitTable;
  */
 final class Fields {
     private static final int LONGEST_ID = 64;
+    private static final int EXPECTED = 16;
     private static final double LARGEST_WHOLE = 1e15;
 
     private final Node node;
     private final Report report;
-    private final List<String> taken = new ArrayList<>();
+    private final List<String> taken = new ArrayList<>(EXPECTED);
     private String units;
 
     /** The fields of a document, in which a bare number is no quantity. */

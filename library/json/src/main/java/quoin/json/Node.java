@@ -10,11 +10,11 @@ import java.util.Map;
  * @param text a text's content, or a number as it was written
  * @param fields an object's fields
  * @param items an array's items
- * @param pointer its JSON pointer
+ * @param path the way to it
  * @param line its line, from 1
  * @param column its column, from 1
  */
-record Node(Kind kind, String text, Map<String, Field> fields, List<Node> items, String pointer, int line, int column) {
+record Node(Kind kind, String text, Map<String, Field> fields, List<Node> items, Path path, int line, int column) {
     enum Kind {
         OBJECT("an object"),
         ARRAY("a list"),
@@ -42,22 +42,22 @@ record Node(Kind kind, String text, Map<String, Field> fields, List<Node> items,
     record Field(Node value, int line, int column) {}
 
     /** The fields are taken as they are, not copied: nobody else may hold them. */
-    static Node object(Map<String, Field> fields, String pointer, int line, int column) {
-        return new Node(Kind.OBJECT, "", fields, List.of(), pointer, line, column);
+    static Node object(Map<String, Field> fields, Path path, int line, int column) {
+        return new Node(Kind.OBJECT, "", fields, List.of(), path, line, column);
     }
 
-    static Node array(List<Node> items, String pointer, int line, int column) {
-        return new Node(Kind.ARRAY, "", Map.of(), List.copyOf(items), pointer, line, column);
+    static Node array(List<Node> items, Path path, int line, int column) {
+        return new Node(Kind.ARRAY, "", Map.of(), List.copyOf(items), path, line, column);
     }
 
     /** The name of a field as a piece of the text. */
     Node key(String name) {
         Field field = fields.get(name);
-        return field == null ? this : leaf(Kind.TEXT, name, pointerTo(name), field.line(), field.column());
+        return field == null ? this : leaf(Kind.TEXT, name, path.field(name), field.line(), field.column());
     }
 
-    static Node leaf(Kind kind, String text, String pointer, int line, int column) {
-        return new Node(kind, text, Map.of(), List.of(), pointer, line, column);
+    static Node leaf(Kind kind, String text, Path path, int line, int column) {
+        return new Node(kind, text, Map.of(), List.of(), path, line, column);
     }
 
     /** A short form of it for a message. */
@@ -73,8 +73,13 @@ record Node(Kind kind, String text, Map<String, Field> fields, List<Node> items,
         return text.length() <= 60 ? text : text.substring(0, 57) + "...";
     }
 
+    /** Its JSON pointer. */
+    String pointer() {
+        return path.pointer();
+    }
+
     /** The JSON pointer of a part of it. */
     String pointerTo(String name) {
-        return pointer + "/" + name.replace("~", "~0").replace("/", "~1");
+        return path.field(name).pointer();
     }
 }

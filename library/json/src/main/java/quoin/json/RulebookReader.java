@@ -31,6 +31,8 @@ final class RulebookReader {
 
     private static final String SOME = "unreadable";
     private static final String SOME_DAY = "2000-01-01";
+    private static final String SOME_FIGURE = "gap.least";
+    private static final Base SOME_BASE = new Base.OfQuota(Quota.fixed(new Amount(1, Dimension.LENGTH)));
 
     /** The dates that a rulebook may ask of every source. */
     private static final List<String> DATES = List.of("verifiedOn", "reviewBy");
@@ -91,14 +93,14 @@ final class RulebookReader {
     }
 
     private static SizeClause someSize(Node clause) {
-        Base of = new Base.OfQuota(Quota.fixed(new Amount(1, Dimension.LENGTH)));
-        return new SizeClause(nameOf(clause), of, List.of(), List.of(), Rounding.NONE, Double.NaN, "", Source.PRACTICE);
+        return new SizeClause(
+                nameOf(clause), SOME_BASE, List.of(), List.of(), Rounding.NONE, Double.NaN, "", Source.PRACTICE);
     }
 
     private static BoundClause someBound(Node clause) {
         List<Quota> limit = List.of(Quota.fixed(new Amount(1, Dimension.LENGTH)));
         return new BoundClause(
-                nameOf(clause), "gap.least", limit, List.of(), List.of(), List.of(), "", Source.PRACTICE);
+                nameOf(clause), SOME_FIGURE, limit, List.of(), List.of(), List.of(), "", Source.PRACTICE);
     }
 
     private static Optional<FrameRule> frame(Fields in) {
@@ -245,9 +247,15 @@ final class RulebookReader {
                 .orElse(Double.NaN);
         String because = in.text("because", "");
         Source source = Common.source(in);
-        SizeClause some = someSize(in.node());
         return in.build(() -> new SizeClause(
-                stated(id, some.id()), of.orElse(some.of()), less, more, round, within, because, source));
+                id.isEmpty() ? nameOf(in.node()) : id,
+                of.orElse(SOME_BASE),
+                less,
+                more,
+                round,
+                within,
+                because,
+                source));
     }
 
     private Optional<Base> base(Fields in, Node value) {
@@ -308,10 +316,9 @@ final class RulebookReader {
                 in.object("decide", Common::rule).map(List::of).orElse(List.of());
         String because = in.text("because", "");
         Source source = Common.source(in);
-        BoundClause some = someBound(in.node());
         return in.build(() -> new BoundClause(
-                stated(id, some.id()),
-                stated(figure, some.figure()),
+                id.isEmpty() ? nameOf(in.node()) : id,
+                stated(figure, SOME_FIGURE),
                 atLeast,
                 atMost,
                 within,

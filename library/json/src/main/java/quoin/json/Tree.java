@@ -8,10 +8,8 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
@@ -49,7 +47,7 @@ final class Tree {
 
     private final JsonParser parser;
     private final Report report;
-    private String where = "";
+    private Path where = Path.ROOT;
     private int nodes;
 
     private Tree(JsonParser parser, Report report) {
@@ -68,18 +66,25 @@ final class Tree {
             report.error("too-large", "", 1, 1, "more than 8 MB", "8 MB or less");
             return Optional.empty();
         }
-        return decoded(json, report).flatMap(text -> of(text, report));
+        return decoded(json, report).flatMap(text -> {
+            int marked = text.length() > 0 && text.charAt(0) == BYTE_ORDER_MARK ? 1 : 0;
+            return of(text.array(), marked, text.length() - marked, report);
+        });
     }
 
     /** The text as nodes, or empty with a problem in the report. */
     static Optional<Node> of(String json, Report report) {
-        try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), json)) {
+        return of(json.toCharArray(), 0, json.length(), report);
+    }
+
+    private static Optional<Node> of(char[] text, int from, int length, Report report) {
+        try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), text, from, length)) {
             return new Tree(parser, report).document();
         }
     }
 
-    /** The bytes as UTF-8, without a byte order mark. */
-    private static Optional<String> decoded(byte[] json, Report report) {
+    /** The bytes as UTF-8. */
+    private static Optional<CharBuffer> decoded(byte[] json, Report report) {
         CharBuffer text = CharBuffer.allocate(json.length);
         CoderResult result = StandardCharsets.UTF_8
                 .newDecoder()
@@ -98,8 +103,7 @@ final class Tree {
             report.error("not-json", "", line, column, "bytes that are no UTF-8", "JSON (RFC 8259) in UTF-8");
             return Optional.empty();
         }
-        boolean marked = text.length() > 0 && text.charAt(0) == BYTE_ORDER_MARK;
-        return Optional.of(text.subSequence(marked ? 1 : 0, text.length()).toString());
+        return Optional.of(text);
     }
 
     private Optional<Node> document() {
@@ -108,8 +112,8 @@ final class Tree {
                 report.error("empty-document", "", 1, 1, "an empty text", "a JSON object");
                 return Optional.empty();
             }
-            Node root = value("");
-            where = "";
+            Node root = value(Path.ROOT);
+            where = Path.ROOT;
             if (parser.nextToken() != null) {
                 TokenStreamLocation at = parser.currentTokenLocation();
                 report.error("not-json", "", at.getLineNr(), at.getColumnNr(), "more text", "the end of the document");
@@ -155,7 +159,7 @@ final class Tree {
 
     private void stopped(String code, String got, String right) {
         TokenStreamLocation at = parser.currentLocation();
-        report.error(code, where, at.getLineNr(), at.getColumnNr(), got, right);
+        report.error(code, where.pointer(), at.getLineNr(), at.getColumnNr(), got, right);
     }
 
     /** Thrown to leave a text with too many values. */
@@ -167,7 +171,7 @@ final class Tree {
         }
     }
 
-    private Node value(String pointer) {
+    private Node value(Path path) {
         if (++nodes > MOST_NODES) {
             throw new TooManyNodes();
         }
@@ -176,56 +180,56 @@ final class Tree {
         int line = at.getLineNr();
         int column = at.getColumnNr();
         return switch (token) {
-            case START_OBJECT -> object(pointer, line, column);
-            case START_ARRAY -> array(pointer, line, column);
-            case VALUE_STRING -> text(parser.getString(), pointer, line, column);
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser.getString(), pointer, line, column);
-            case VALUE_TRUE -> Node.leaf(Node.Kind.TRUE, "true", pointer, line, column);
-            case VALUE_FALSE -> Node.leaf(Node.Kind.FALSE, "false", pointer, line, column);
-            default -> Node.leaf(Node.Kind.NULL, "null", pointer, line, column);
+            case START_OBJECT -> object(path, line, column);
+            case START_ARRAY -> array(path, line, column);
+            case VALUE_STRING -> text(parser.getString(), path, line, column);
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser.getString(), path, line, column);
+            case VALUE_TRUE -> Node.leaf(Node.Kind.TRUE, "true", path, line, column);
+            case VALUE_FALSE -> Node.leaf(Node.Kind.FALSE, "false", path, line, column);
+            default -> Node.leaf(Node.Kind.NULL, "null", path, line, column);
         };
     }
 
-    private Node text(String text, String pointer, int line, int column) {
-        return Node.leaf(Node.Kind.TEXT, text, pointer, line, column);
+    private Node text(String text, Path path, int line, int column) {
+        return Node.leaf(Node.Kind.TEXT, text, path, line, column);
     }
 
     /** A number; one that is none, or has too many digits, is reported here and only here. */
-    private Node number(String text, String pointer, int line, int column) {
+    private Node number(String text, Path path, int line, int column) {
         char last = text.charAt(text.length() - 1);
         boolean digits = last >= '0' && last <= '9';
         if (digits && text.length() <= MOST_DIGITS) {
-            return Node.leaf(Node.Kind.NUMBER, text, pointer, line, column);
+            return Node.leaf(Node.Kind.NUMBER, text, path, line, column);
         }
         String got = digits ? "a number of " + text.length() + " characters" : text;
-        report.error("not-a-number", pointer, line, column, got, digits ? "40 digits or fewer" : "a finite number");
-        return Node.leaf(Node.Kind.BROKEN, "null", pointer, line, column);
+        report.error(
+                "not-a-number", path.pointer(), line, column, got, digits ? "40 digits or fewer" : "a finite number");
+        return Node.leaf(Node.Kind.BROKEN, "null", path, line, column);
     }
 
-    private Node object(String pointer, int line, int column) {
-        Map<String, Node.Field> fields = new LinkedHashMap<>();
-        Node self = Node.leaf(Node.Kind.OBJECT, "", pointer, line, column);
+    private Node object(Path path, int line, int column) {
+        Members fields = new Members();
         while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
             TokenStreamLocation at = parser.currentTokenLocation();
             String name = parser.currentName();
-            String to = self.pointerTo(name);
+            Path to = path.field(name);
             where = to;
             parser.nextToken();
             Node.Field field = new Node.Field(value(to), at.getLineNr(), at.getColumnNr());
-            if (fields.putIfAbsent(name, field) != null) {
-                report.error("duplicate-key", to, at.getLineNr(), at.getColumnNr(), name, "each field once");
+            if (!fields.add(name, field)) {
+                report.error("duplicate-key", to.pointer(), at.getLineNr(), at.getColumnNr(), name, "each field once");
             }
         }
-        return Node.object(fields, pointer, line, column);
+        return Node.object(fields, path, line, column);
     }
 
-    private Node array(String pointer, int line, int column) {
+    private Node array(Path path, int line, int column) {
         List<Node> items = new ArrayList<>();
-        where = pointer + "/0";
+        where = path.item(0);
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            items.add(value(pointer + "/" + items.size()));
-            where = pointer + "/" + items.size();
+            items.add(value(where));
+            where = path.item(items.size());
         }
-        return Node.array(items, pointer, line, column);
+        return Node.array(items, path, line, column);
     }
 }

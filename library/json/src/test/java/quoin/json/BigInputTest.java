@@ -179,6 +179,22 @@ class BigInputTest {
     }
 
     @Test
+    void aByteOrderMarkIsNoColumn() {
+        Problem with = JobDocument.read(Examples.utf8("\uFEFF{ \"x\": 2 }")).problems().stream()
+                .filter(p -> p.pointer().equals("/x"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(with.line() + ":" + with.column()).isEqualTo("1:3");
+    }
+
+    /** RFC 6901, 3: a tilde is ~0 and a slash is ~1 in a pointer. */
+    @Test
+    void aPointerEscapesTildesAndSlashes() {
+        assertThat(JobDocument.read(Examples.utf8("{ \"a~b/c\": [ 1 ] }")).problems())
+                .anyMatch(p -> p.code().equals("unknown-field") && p.pointer().equals("/a~0b~1c"));
+    }
+
+    @Test
     void columnsCountCharacters() {
         Read<?> read = JobDocument.read(Examples.utf8("{ \"öäü€\": 1, \"x\": 2 }"));
         assertThat(read.problems().stream()

@@ -127,7 +127,7 @@ class ReceiptProperties {
         }
         if (node.kind() == Node.Kind.ARRAY) {
             return Node.array(
-                    node.items().stream().map(item -> shuffled(item, random)).toList(), "", 1, 1);
+                    node.items().stream().map(item -> shuffled(item, random)).toList(), Path.ROOT, 1, 1);
         }
         if (node.kind() != Node.Kind.OBJECT) {
             return node;
@@ -138,6 +138,6 @@ class ReceiptProperties {
         Map<String, Node.Field> turned = new LinkedHashMap<>();
         fields.forEach(field -> turned.put(
                 field.getKey(), new Node.Field(shuffled(field.getValue().value(), random), 1, 1)));
-        return Node.object(turned, "", 1, 1);
+        return Node.object(turned, Path.ROOT, 1, 1);
     }
 }
