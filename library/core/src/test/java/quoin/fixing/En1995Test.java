@@ -37,7 +37,8 @@ class En1995Test {
         "6, 40, 310, 1200.3, 1800.5",
         "6, 40, 350, 1322.7, 1984.0",
         "6, 60, 350, 1905.2, 2857.8",
-        "8, 48, 350, 2399.5, 3599.3"
+        "8, 48, 350, 2399.5, 3599.3",
+        "10, 60, 350, 3279.5, 4919.2"
     })
     void withdrawalIsThatOfTheEquations(double d, double thread, double density, double permanent, double brief) {
         assertThat(newtons(d, thread, 90, density, 1, Duration.PERMANENT)).isCloseTo(permanent, within(0.051));
