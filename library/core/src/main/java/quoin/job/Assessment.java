@@ -26,6 +26,7 @@ import quoin.opening.Adjustment;
 import quoin.opening.Corner;
 import quoin.opening.Gaps;
 import quoin.opening.Opening;
+import quoin.opening.OpeningFigures;
 import quoin.opening.Plane;
 import quoin.opening.PlaneTest;
 import quoin.opening.Suspect;
@@ -114,7 +115,7 @@ public final class Assessment {
             this.parts = parts;
             this.catalogue = Figures.of(job);
             this.problems = lint();
-            Line line = new Line(job, rulebook, catalogue, surveyed);
+            Line line = new Line(job, rulebook, parts, catalogue, surveyed);
             this.opening = line.opening();
             this.suspects = whole
                     ? opening.adjustment()
@@ -138,9 +139,12 @@ public final class Assessment {
             BoundChecks bounds = new BoundChecks(job, rulebook, opening, line.boundable(), catalogue);
             findings.addAll(
                     whole
-                            ? new Prospects(job, rulebook, catalogue, opening, bounds).findings(missing)
+                            ? new Prospects(job, rulebook, parts, catalogue, opening, bounds).findings(missing)
                             : bounds.settled());
             findings.addAll(SiteChecks.findings(job.site(), siteAsks()));
+            new HeatRoom(job, parts)
+                    .finding(rulebook, line.leastGapInHeat(), OpeningFigures.isAccepted(opening, HeatRoom.FIGURE))
+                    .ifPresent(findings::add);
             findings.addAll(Rooms.findings(job, rulebook));
             grade().ifPresent(findings::add);
             Optional<Next> next =

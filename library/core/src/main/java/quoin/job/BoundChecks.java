@@ -147,6 +147,9 @@ final class BoundChecks {
         boolean planned = Figures.PLANNED.find(clause.figure()).isPresent();
         boolean known = catalogue.find(clause.figure()).isPresent();
         Args args = Args.of("figure", clause.figure());
+        if (opening.hasShape() && Figures.OF_FACTS.find(clause.figure()).isPresent()) {
+            return Finding.undecided(clause.id(), Reason.NOT_VERIFIED).plusStep(Step.of("facts-not-known", args));
+        }
         return planned || !known
                 ? Finding.undecided(clause.id(), Reason.NOT_VERIFIED)
                         .plusStep(Step.of(planned ? "figure-not-built" : "figure-not-declared", args))

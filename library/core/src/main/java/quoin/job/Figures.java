@@ -3,6 +3,7 @@ package quoin.job;
 import java.util.ArrayList;
 import java.util.List;
 import quoin.chain.FrameFigures;
+import quoin.clearance.HeatGaps;
 import quoin.judge.Catalogue;
 import quoin.judge.Figure;
 import quoin.judge.Source;
@@ -21,7 +22,6 @@ public final class Figures {
     public static final Catalogue PLANNED = Catalogue.of(List.of(
             planned("frame.mass", Dimension.MASS, "mass of frame, head box, bar and fabric"),
             planned("wayin.longest", Dimension.LENGTH, "longest box that goes in past the lips"),
-            planned("heat.gap.least", Dimension.LENGTH, "least gap over the temperatures of service"),
             planned("fixing.load.worst", Dimension.FORCE, "load on the worst fixing"),
             planned("roll.diameter", Dimension.LENGTH, "diameter of the full roll"),
             planned("tube.deflection", Dimension.LENGTH, "deflection of the tube"),
@@ -30,9 +30,14 @@ public final class Figures {
             planned("drive.runs", Dimension.RATIO, "runs within the rated time"),
             planned("cable.drop", Dimension.VOLTAGE, "voltage lost in the cable")));
 
+    /** Figures that hang on facts of the job beside its readings: without these they are not verified. */
+    static final Catalogue OF_FACTS = HeatGaps.CATALOGUE;
+
     /** Every figure that the library can name, computed or planned. */
-    public static final Catalogue CATALOGUE =
-            OpeningFigures.CATALOGUE.union(FrameFigures.CATALOGUE).union(PLANNED);
+    public static final Catalogue CATALOGUE = OpeningFigures.CATALOGUE
+            .union(FrameFigures.CATALOGUE)
+            .union(OF_FACTS)
+            .union(PLANNED);
 
     private static Figure planned(String id, Dimension dimension, String formula) {
         return Figure.order(id, dimension, formula, LATER);

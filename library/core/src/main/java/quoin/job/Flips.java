@@ -12,6 +12,7 @@ import quoin.measure.Amount;
 import quoin.measure.Dimension;
 import quoin.opening.Reading;
 import quoin.opening.Survey;
+import quoin.parts.Parts;
 import quoin.rulebook.BoundClause;
 import quoin.rulebook.Rounding;
 import quoin.rulebook.Rulebook;
@@ -35,6 +36,7 @@ public final class Flips {
 
     private final Job job;
     private final Rulebook rulebook;
+    private final Parts parts;
     private final Catalogue catalogue;
     private final BoundClause clause;
     private final Verdict was;
@@ -47,6 +49,7 @@ public final class Flips {
     private Flips(Assessment assessment, BoundClause clause, Verdict was) {
         this.job = assessment.job();
         this.rulebook = assessment.rulebook();
+        this.parts = assessment.parts();
         this.catalogue = Figures.of(job);
         this.clause = clause;
         this.was = was;
@@ -166,8 +169,8 @@ public final class Flips {
 
     private Verdict verdict(Candidate candidate) {
         Line line = candidate.kind() == Flip.Kind.ORDER
-                ? new Line(job, rulebook, catalogue, surveyed, ordered(candidate))
-                : new Line(job, rulebook, catalogue, Surveyed.of(job, rulebook, read(candidate)));
+                ? new Line(job, rulebook, parts, catalogue, surveyed, ordered(candidate))
+                : new Line(job, rulebook, parts, catalogue, Surveyed.of(job, rulebook, read(candidate)));
         return new BoundChecks(job, rulebook, line.opening(), line.boundable(), catalogue)
                 .settled(clause)
                 .verdict();

@@ -12,6 +12,7 @@ import quoin.opening.Gaps;
 import quoin.opening.Held;
 import quoin.opening.Opening;
 import quoin.opening.OpeningFigures;
+import quoin.parts.Parts;
 import quoin.rulebook.FigureSource;
 import quoin.rulebook.Rulebook;
 import quoin.rulebook.Size;
@@ -28,6 +29,7 @@ final class Line {
 
     private final Job job;
     private final Rulebook rulebook;
+    private final Parts parts;
     private final Catalogue catalogue;
     private final Surveyed surveyed;
     private final Map<String, Estimate> ordered = new LinkedHashMap<>();
@@ -36,14 +38,21 @@ final class Line {
     private Optional<TradeRule> tradeRule = Optional.empty();
     private boolean compared;
 
-    Line(Job job, Rulebook rulebook, Catalogue catalogue, Surveyed surveyed) {
-        this(job, rulebook, catalogue, surveyed, job.ordered());
+    Line(Job job, Rulebook rulebook, Parts parts, Catalogue catalogue, Surveyed surveyed) {
+        this(job, rulebook, parts, catalogue, surveyed, job.ordered());
     }
 
     /** With other sizes ordered than the job's. */
-    Line(Job job, Rulebook rulebook, Catalogue catalogue, Surveyed surveyed, Map<String, Amount> sizesOrdered) {
+    Line(
+            Job job,
+            Rulebook rulebook,
+            Parts parts,
+            Catalogue catalogue,
+            Surveyed surveyed,
+            Map<String, Amount> sizesOrdered) {
         this.job = job;
         this.rulebook = rulebook;
+        this.parts = parts;
         this.catalogue = catalogue;
         this.surveyed = surveyed;
         this.sizes =
@@ -65,6 +74,11 @@ final class Line {
         if (rulebook.bounds().stream().anyMatch(bound -> bound.figure().startsWith(TURNED))) {
             Gaps.of(opening(), Held.FREELY, w, l).ifPresent(g -> ordered.putAll(OpeningFigures.turned(g)));
         }
+        if (job.heat().isStated()) {
+            new HeatRoom(job, parts)
+                    .leastGap(opening(), surveyed.held(), w, l)
+                    .ifPresent(gap -> ordered.put(HeatRoom.FIGURE, gap));
+        }
         return round;
     }
 
@@ -78,6 +92,11 @@ final class Line {
         }
         Estimate value = surveyed.figures().get(figure);
         return Optional.ofNullable(value == null ? ordered.get(figure) : value);
+    }
+
+    /** The least gap over the temperatures of service, where it is known. */
+    Optional<Estimate> leastGapInHeat() {
+        return Optional.ofNullable(ordered.get(HeatRoom.FIGURE));
     }
 
     Opening opening() {

@@ -22,6 +22,7 @@ import quoin.opening.Further;
 import quoin.opening.Opening;
 import quoin.opening.Reading;
 import quoin.opening.Span;
+import quoin.parts.Parts;
 import quoin.rulebook.BoundClause;
 import quoin.rulebook.Rulebook;
 
@@ -54,14 +55,16 @@ final class Prospects {
 
     private final Job job;
     private final Rulebook rulebook;
+    private final Parts parts;
     private final Catalogue catalogue;
     private final Opening opening;
     private final BoundChecks bounds;
     private final Map<Retake, List<BoundChecks>> seen = new LinkedHashMap<>();
 
-    Prospects(Job job, Rulebook rulebook, Catalogue catalogue, Opening opening, BoundChecks bounds) {
+    Prospects(Job job, Rulebook rulebook, Parts parts, Catalogue catalogue, Opening opening, BoundChecks bounds) {
         this.job = job;
         this.rulebook = rulebook;
+        this.parts = parts;
         this.catalogue = catalogue;
         this.opening = opening;
         this.bounds = bounds;
@@ -219,7 +222,7 @@ final class Prospects {
         Further further = Further.of(opening, retake.readings(), by.get(), retake.times());
         List<BoundChecks> runs = new ArrayList<>();
         for (double[] values : EquallyLikely.values(further.expected(), RUNS)) {
-            Line line = new Line(job, rulebook, catalogue, Surveyed.of(job, rulebook, further.survey(values)));
+            Line line = new Line(job, rulebook, parts, catalogue, Surveyed.of(job, rulebook, further.survey(values)));
             runs.add(new BoundChecks(job, rulebook, line.opening(), line.boundable(), catalogue));
         }
         return runs;

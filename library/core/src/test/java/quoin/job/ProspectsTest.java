@@ -163,17 +163,18 @@ class ProspectsTest {
         Job job = Boathouse.job(Boathouse.readings()).build();
         Catalogue catalogue = Figures.of(job);
         Survey survey = new Survey(job.opening().readings(), 2, Finish.FINISHED);
-        Extreme gap = (Extreme) new Line(job, Boathouse.rules(), catalogue, Surveyed.of(job, Boathouse.rules(), survey))
-                .figures()
-                .get("gap.least");
+        Extreme gap = (Extreme)
+                new Line(job, Boathouse.rules(), Parts.NONE, catalogue, Surveyed.of(job, Boathouse.rules(), survey))
+                        .figures()
+                        .get("gap.least");
         Uncertain now = Objects.requireNonNull(gap).governing().value();
         Rulebook rules = least("gap.least", now.value() - 1.4 * now.standardUncertainty());
-        Line line = new Line(job, rules, catalogue, Surveyed.of(job, rules, survey));
+        Line line = new Line(job, rules, Parts.NONE, catalogue, Surveyed.of(job, rules, survey));
         BoundChecks bounds = new BoundChecks(job, rules, line.opening(), line.boundable(), catalogue);
         BoundClause clause = rules.bounds().get(1);
         assertThat(bounds.findings().get(1).verdict()).isEqualTo(Verdict.UNDECIDED);
         List<Retake> held = bounds.candidates(clause, survey.readingDoubts());
-        Prospects prospects = new Prospects(job, rules, catalogue, line.opening(), bounds);
+        Prospects prospects = new Prospects(job, rules, Parts.NONE, catalogue, line.opening(), bounds);
         double apart = 0;
         for (Retake retake : held) {
             if (!retake.by().isEmpty()) {
@@ -190,6 +191,7 @@ class ProspectsTest {
         Line line = new Line(
                 job,
                 rules,
+                Parts.NONE,
                 catalogue,
                 Surveyed.of(job, rules, new Survey(job.opening().readings(), 2, Finish.FINISHED)));
         Random random = new Random(20261125);
@@ -208,7 +210,7 @@ class ProspectsTest {
                                     expected.influences().get(k).id(), id -> random.nextGaussian());
                 }
             }
-            Line then = new Line(job, rules, catalogue, Surveyed.of(job, rules, further.survey(values)));
+            Line then = new Line(job, rules, Parts.NONE, catalogue, Surveyed.of(job, rules, further.survey(values)));
             Finding finding = new BoundChecks(job, rules, then.opening(), then.boundable(), catalogue)
                     .findings()
                     .get(1);
