@@ -16,6 +16,7 @@ module quoin {
     exports quoin.rulebook;
     exports quoin.chain;
     exports quoin.clearance;
+    exports quoin.fixing;
     exports quoin.job;
     exports quoin.words;
 }

@@ -54,6 +54,7 @@ public final class Assessment {
     private final Optional<TradeRule> tradeRule;
     private final Map<String, FigureValue> figures;
     private final List<Finding> findings;
+    private final List<SideHoles> setOut;
     private final SurveyState survey;
     private final OptionalDouble probability;
     private final List<Problem> problems;
@@ -69,6 +70,7 @@ public final class Assessment {
         this.tradeRule = work.tradeRule;
         this.figures = Collections.unmodifiableMap(work.figures());
         this.findings = List.copyOf(work.findings);
+        this.setOut = work.fixings.map(FixingRoom::setOut).orElse(List.of());
         this.survey = work.survey;
         this.probability = work.probability;
         this.problems = work.problems;
@@ -106,6 +108,7 @@ public final class Assessment {
         private final Optional<Gaps> gaps;
         private final Optional<TradeRule> tradeRule;
         private final List<Finding> findings = new ArrayList<>();
+        private final Optional<FixingRoom> fixings;
         private final SurveyState survey;
         private final OptionalDouble probability;
 
@@ -145,6 +148,8 @@ public final class Assessment {
             new HeatRoom(job, parts)
                     .finding(rulebook, line.leastGapInHeat(), OpeningFigures.isAccepted(opening, HeatRoom.FIGURE))
                     .ifPresent(findings::add);
+            this.fixings = FixingRoom.of(job, rulebook, parts, opening, sizes, gaps);
+            fixings.ifPresent(room -> findings.addAll(room.findings()));
             findings.addAll(Rooms.findings(job, rulebook));
             grade().ifPresent(findings::add);
             Optional<Next> next =
@@ -265,6 +270,11 @@ public final class Assessment {
         private void put(Map<String, FigureValue> all, String id, Estimate value) {
             all.put(id, new FigureValue(value, BoundChecks.dimension(catalogue, id)));
         }
+    }
+
+    /** {@return the holes of each side that has a row of them; none where the rulebook asks for no fixings} */
+    public List<SideHoles> setOut() {
+        return setOut;
     }
 
     /** {@return the job} */

@@ -37,7 +37,7 @@ final class Rooms {
 
     static List<Finding> findings(Job job, Rulebook rulebook) {
         return asked(job, rulebook).stream()
-                .filter(room -> !room.equals(HeatRoom.ROOM))
+                .filter(room -> !room.equals(HeatRoom.ROOM) && !room.equals(FixingRoom.ROOM))
                 .map(room -> Finding.undecided(room, Reason.NOT_VERIFIED)
                         .plusStep(Step.of("room-not-built", Args.of("room", room))))
                 .toList();

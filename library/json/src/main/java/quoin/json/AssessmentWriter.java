@@ -7,6 +7,7 @@ import quoin.job.FigureValue;
 import quoin.job.Order;
 import quoin.job.Receipt;
 import quoin.job.Shape;
+import quoin.job.SideHoles;
 import quoin.judge.Caution;
 import quoin.judge.Finding;
 import quoin.judge.Margin;
@@ -60,16 +61,48 @@ final class AssessmentWriter {
         out.end();
         assessment.order().ifPresent(this::order);
         out.array("findings", assessment.findings(), (o, finding) -> finding(finding));
-        for (String empty : List.of("cutList", "setOut", "packers")) {
-            out.startArray(empty);
-            out.endArray();
-        }
+        empty("cutList");
+        out.array("setOut", assessment.setOut(), (o, side) -> setOut(side));
+        empty("packers");
         out.array("cautions", assessment.cautions(), (o, caution) -> caution(caution));
         out.texts("notChecked", assessment.notChecked());
         out.array("problems", assessment.problems(), AssessmentDocument::problem);
         out.raw("carry", assessment.carry().isEmpty() ? "{}" : assessment.carry());
         out.end();
         return out.text();
+    }
+
+    private void empty(String name) {
+        out.startArray(name);
+        out.endArray();
+    }
+
+    private void setOut(SideHoles holes) {
+        out.start();
+        out.field("side", holes.side().text());
+        out.field("on", "frame");
+        out.field("from", holes.side().from().text());
+        out.field("unit", "mm");
+        numbers("at", holes.holes().atMm());
+        numbers("inOpening", holes.inOpeningMm());
+        out.field("edge", holes.edgeMm());
+        out.field("fastener", holes.fastener());
+        out.startObject("proof");
+        out.field("least", holes.holes().atMm().size());
+        out.startObject("because");
+        out.field("code", "farthest-reach");
+        out.startObject("args");
+        numbers("farthest", holes.holes().farthestMm());
+        out.end();
+        out.end();
+        out.end();
+        out.end();
+    }
+
+    private void numbers(String name, List<Double> numbers) {
+        out.startArray(name);
+        numbers.forEach(out::number);
+        out.endArray();
     }
 
     private void parts(String digest) {

@@ -30,6 +30,7 @@ final class JobSheet {
         sheet.standing();
         new OpeningPart(assessment, sheet.words, sheet.lengths).on(sheet.page);
         new SizesPart(assessment, sheet.words, sheet.lengths).on(sheet.page);
+        new HolesPart(assessment, sheet.lengths).on(sheet.page);
         new ChecksPart(assessment, sheet.words, sheet.lengths).on(sheet.page);
         new RetakePart(assessment, sheet.words).on(sheet.page);
         new UnseenPart(assessment, sheet.words).on(sheet.page);

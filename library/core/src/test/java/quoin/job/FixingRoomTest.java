@@ -1,0 +1,202 @@
+package quoin.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import quoin.judge.Finding;
+import quoin.judge.Reason;
+import quoin.judge.Source;
+import quoin.judge.Verdict;
+import quoin.measure.Dimension;
+import quoin.opening.KeepOut;
+import quoin.opening.Side;
+import quoin.parts.Declared;
+import quoin.parts.Fastener;
+import quoin.parts.Parts;
+import quoin.parts.Substrate;
+import quoin.rulebook.FixingRule;
+import quoin.rulebook.Rulebook;
+
+class FixingRoomTest {
+    private static final Substrate TIMBER = Substrate.of(Substrate.Kind.TIMBER);
+
+    private static Rulebook rules() {
+        FixingRule rule = new FixingRule(
+                Boathouse.mm(100),
+                Boathouse.mm(50),
+                Boathouse.mm(150),
+                Boathouse.mm(25),
+                Boathouse.mm(60),
+                Boathouse.mm(400),
+                Boathouse.mm(1),
+                "reveal",
+                "screw-8",
+                Source.PRACTICE);
+        return Boathouse.rules().withFixings(rule);
+    }
+
+    private static Parts parts(double hole) {
+        Fastener screw = new Fastener("screw-8", mm(4), mm(40), mm(hole), mm(10), List.of());
+        return Parts.of("heron-parts", "1.0.0", List.of(), List.of(), List.of(), List.of(screw));
+    }
+
+    private static Declared mm(double value) {
+        return Declared.of(Boathouse.mm(value));
+    }
+
+    private static Map<Side, Substrate> all(Substrate substrate) {
+        Map<Side, Substrate> sides = new LinkedHashMap<>();
+        for (Side side : Side.values()) {
+            sides.put(side, substrate);
+        }
+        return sides;
+    }
+
+    private static Map<Side, Substrate> but(Side side, Substrate substrate) {
+        Map<Side, Substrate> sides = all(TIMBER);
+        sides.put(side, substrate);
+        return sides;
+    }
+
+    private static Substrate timbers(double u, double... at) {
+        List<Substrate.Timber> timbers = new ArrayList<>();
+        for (double one : at) {
+            timbers.add(new Substrate.Timber(one, 60, u));
+        }
+        Declared unknown = Declared.unknown(Dimension.LENGTH);
+        return new Substrate(Substrate.Kind.BOARD_ON_TIMBER, unknown, unknown, timbers, "probe", List.of());
+    }
+
+    private static Assessment assess(Map<Side, Substrate> sides, Parts parts, KeepOut... keepOuts) {
+        OpeningFacts plain = Boathouse.job(Boathouse.readings()).build().opening();
+        OpeningFacts facts = new OpeningFacts(
+                plain.fit(),
+                plain.slopeRad(),
+                plain.headTowards(),
+                plain.markedOnSite(),
+                plain.straightWithinMm(),
+                plain.finish(),
+                plain.readings(),
+                plain.cannot(),
+                sides,
+                plain.obstacles(),
+                plain.moving(),
+                List.of(keepOuts));
+        return Assessment.of(Boathouse.job(facts).build(), rules(), parts);
+    }
+
+    private static Finding finding(Assessment assessment, String clause) {
+        return assessment.findings().stream()
+                .filter(finding -> finding.clause().equals(clause))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static SideHoles holes(Assessment assessment, Side side) {
+        return assessment.setOut().stream()
+                .filter(one -> one.side() == side)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The frame lies in the middle of an opening some 8 mm wider: its holes lie about 4 mm farther along the opening. */
+    @Test
+    void everySideHasItsHoles() {
+        Assessment assessment = assess(all(TIMBER), parts(4.1));
+        assertThat(assessment.setOut()).extracting(SideHoles::side).containsExactlyInAnyOrder(Side.values());
+        double width = assessment.sizes().find("frame.width").orElseThrow().value();
+        for (Side side : List.of(Side.HEAD, Side.FOOT)) {
+            List<Double> at = holes(assessment, side).holes().atMm();
+            assertThat(at.get(0)).isBetween(50.0, 150.0);
+            assertThat(at.get(at.size() - 1)).isBetween(width - 150, width - 50);
+            assertThat(holes(assessment, side).inOpeningMm().get(0)).isCloseTo(at.get(0) + 4, within(1.0));
+            assertThat(finding(assessment, "fixing." + side.text()).verdict()).isEqualTo(Verdict.PASS);
+        }
+        assertThat(holes(assessment, Side.LEFT).holes().farthestMm())
+                .hasSize(holes(assessment, Side.LEFT).holes().atMm().size() - 1);
+        assertThat(assessment.notChecked()).doesNotContain("fixings");
+    }
+
+    /** Without a value for what they hold, fixings never pass. */
+    @Test
+    void capacityIsNotVerified() {
+        Assessment assessment = assess(all(TIMBER), parts(4.1));
+        assertThat(finding(assessment, "fixing.capacity").reason()).contains(Reason.NOT_VERIFIED);
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(assessment.cautions()).extracting(caution -> caution.code()).contains("hidden-cables");
+    }
+
+    @Test
+    void whatNobodyFoundOutIsNotVerified() {
+        Assessment assessment = assess(but(Side.FOOT, Substrate.UNKNOWN), parts(4.1));
+        assertThat(finding(assessment, "fixing.foot").reason()).contains(Reason.NOT_VERIFIED);
+        assertThat(finding(assessment, "fixing.head").verdict()).isEqualTo(Verdict.PASS);
+        assertThat(assessment.setOut()).extracting(SideHoles::side).doesNotContain(Side.FOOT);
+        Assessment doubtful = assess(but(Side.LEFT, timbers(Double.NaN, 100, 500)), parts(4.1));
+        assertThat(finding(doubtful, "fixing.left").reason()).contains(Reason.NOT_VERIFIED);
+        assertThat(finding(assess(all(TIMBER), Parts.NONE), "fixing.fastener").reason())
+                .contains(Reason.NOT_VERIFIED);
+    }
+
+    /** Common practice, no source: nothing overhead hangs on board alone. */
+    @Test
+    void boardAloneFails() {
+        for (Substrate.Kind kind : List.of(Substrate.Kind.BOARD, Substrate.Kind.PLASTERBOARD)) {
+            Assessment assessment = assess(but(Side.HEAD, Substrate.of(kind)), parts(4.1));
+            assertThat(finding(assessment, "fixing.head").verdict()).isEqualTo(Verdict.FAIL);
+        }
+    }
+
+    /** A stretch that leaves nothing of the 50 to 150 mm at the end of the side: named. */
+    @Test
+    void whatIsInTheWayIsNamed() {
+        KeepOut joint = new KeepOut(Side.HEAD, 40, 165, "steel joint");
+        Finding finding = finding(assess(all(TIMBER), parts(4.1), joint), "fixing.head");
+        assertThat(finding.verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(finding.steps().get(0).args().get("because")).contains(List.of("steel joint"));
+        KeepOut elsewhere = new KeepOut(Side.FOOT, 40, 165, "steel joint");
+        assertThat(finding(assess(all(TIMBER), parts(4.1), elsewhere), "fixing.head")
+                        .verdict())
+                .isEqualTo(Verdict.PASS);
+    }
+
+    /**
+     * A keep-out is given along the opening, the hole along the frame, 4 mm on: a cable in the middle of the opening keeps
+     * half the countersink (5), half a marking step (0.5) and the doubt of the place away from both its edges.
+     */
+    @Test
+    void holesKeepClearOfACable() {
+        Assessment plain = assess(all(TIMBER), parts(4.1));
+        double middle = holes(plain, Side.HEAD).inOpeningMm().get(1);
+        KeepOut cable = new KeepOut(Side.HEAD, middle - 10, middle + 10, "cable");
+        Assessment assessment = assess(all(TIMBER), parts(4.1), cable);
+        assertThat(holes(assessment, Side.HEAD).inOpeningMm())
+                .allSatisfy(at -> assertThat(Math.abs(at - middle)).isGreaterThan(10 + 5 + 0.5));
+    }
+
+    @Test
+    void holesFindTheTimbers() {
+        Assessment assessment =
+                assess(but(Side.RIGHT, timbers(3, 90, 450, 810, 1170, 1530, 1890, 2250, 2310)), parts(4.1));
+        for (double at : holes(assessment, Side.RIGHT).inOpeningMm()) {
+            assertThat(List.of(90, 450, 810, 1170, 1530, 1890, 2250, 2310))
+                    .anySatisfy(timber -> assertThat(Math.abs(at - timber)).isLessThan(30 - 6 - 5));
+        }
+        Assessment none = assess(but(Side.RIGHT, timbers(3, 90, 2310)), parts(4.1));
+        assertThat(finding(none, "fixing.right").steps().get(0).args().get("because"))
+                .contains(List.of("timbers"));
+    }
+
+    @Test
+    void aHoleNotLargerThanItsThreadFails() {
+        assertThat(finding(assess(all(TIMBER), parts(4.0)), "fixing.hole").verdict())
+                .isEqualTo(Verdict.FAIL);
+        assertThat(finding(assess(all(TIMBER), parts(4.1)), "fixing.hole").verdict())
+                .isEqualTo(Verdict.PASS);
+    }
+}
