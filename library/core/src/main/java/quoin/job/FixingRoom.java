@@ -157,17 +157,19 @@ final class FixingRoom {
         return judged(clause, side, start, spacing.setOut());
     }
 
-    private Finding judged(String clause, Side side, double start, SetOut found) {
-        if (found instanceof SetOut.Blocked blocked) {
+    private Finding judged(String clause, Side side, double start, SetOut result) {
+        if (result instanceof SetOut.Blocked blocked) {
             Args args = Args.of("side", side.text())
                     .with("from", blocked.fromMm(), "mm")
                     .with("to", blocked.toMm());
-            return Finding.fail(clause)
+            // timbers that were found are no proof that there are no others
+            boolean found = blocked.because().contains(Spacing.TIMBERS);
+            return (found ? Finding.undecided(clause, Reason.NOT_VERIFIED) : Finding.fail(clause))
                     .plusStep(Step.of(
                             "no-place-for-a-hole",
                             blocked.because().isEmpty() ? args : args.with("because", blocked.because())));
         }
-        SetOut.Holes holes = (SetOut.Holes) found;
+        SetOut.Holes holes = (SetOut.Holes) result;
         List<Double> inOpening = new ArrayList<>();
         for (double at : holes.atMm()) {
             inOpening.add(at + start);

@@ -188,6 +188,7 @@ class FixingRoomTest {
                     .anySatisfy(timber -> assertThat(Math.abs(at - timber)).isLessThan(30 - 6 - 5));
         }
         Assessment none = assess(but(Side.RIGHT, timbers(3, 90, 2310)), parts(4.1));
+        assertThat(finding(none, "fixing.right").reason()).contains(Reason.NOT_VERIFIED);
         assertThat(finding(none, "fixing.right").steps().get(0).args().get("because"))
                 .contains(List.of("timbers"));
     }

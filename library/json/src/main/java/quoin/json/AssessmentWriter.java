@@ -78,7 +78,6 @@ final class AssessmentWriter {
     }
 
     private void setOut(SideHoles holes) {
-        out.start();
         out.field("side", holes.side().text());
         out.field("on", "frame");
         out.field("from", holes.side().from().text());
@@ -93,7 +92,6 @@ final class AssessmentWriter {
         out.field("code", "farthest-reach");
         out.startObject("args");
         numbers("farthest", holes.holes().farthestMm());
-        out.end();
         out.end();
         out.end();
         out.end();

@@ -20,7 +20,8 @@ class DemoJobsTest {
         "reading-room.json, 0, ORDER, SURVEY COMPLETE: you may come down",
         "reading-room-skew.json, 20, DO NOT ORDER, SURVEY COMPLETE: you may come down",
         "reading-room-misread.json, 10, MEASURE AGAIN, STAY UP: one more reading",
-        "reading-room-inches.json, 10, NOT YET, STAY UP: one more reading"
+        "reading-room-inches.json, 10, NOT YET, STAY UP: one more reading",
+        "reading-room-fixed.json, 10, NOT YET, SURVEY COMPLETE: you may come down"
     })
     void eachDemoHasItsHeadlineAndItsExitCode(String job, int code, String headline, String survey) {
         Run run = Run.of("assess", Run.demo(job));
@@ -37,7 +38,8 @@ class DemoJobsTest {
                 "reading-room.json",
                 "reading-room-skew.json",
                 "reading-room-misread.json",
-                "reading-room-inches.json"
+                "reading-room-inches.json",
+                "reading-room-fixed.json"
             })
     void noLineOfASheetIsLongerThanEightyColumns(String job) {
         assertThat(Run.of("assess", Run.demo(job)).out().lines())
@@ -51,7 +53,8 @@ class DemoJobsTest {
         "reading-room.json, pass, 0",
         "reading-room-skew.json, fail, 20",
         "reading-room-misread.json, undecided, 10",
-        "reading-room-inches.json, undecided, 10"
+        "reading-room-inches.json, undecided, 10",
+        "reading-room-fixed.json, undecided, 10"
     })
     void eachDemoAnswersInTheFormat(String job, String verdict, int code) {
         Run run = Run.of("assess", Run.demo(job), "--json");
@@ -275,5 +278,23 @@ class DemoJobsTest {
             assertThat(code).isZero();
             assertThat(out.toString(java.nio.charset.StandardCharsets.UTF_8)).isEqualTo(expected.out());
         }
+    }
+
+    /** The holes of the demo with fixings: on the sheet, and as data with what proves them fewest. */
+    @Test
+    void theSheetSaysWhereTheHolesGo() {
+        String sheet = Run.of("assess", Run.demo("reading-room-fixed.json")).out();
+        assertThat(sheet)
+                .contains("HOLES: on the frame, running from the left or the head end")
+                .contains("  head   148 mm, 548 mm, 948 mm, 1348 mm\n         in the opening at 153 mm, 553 mm")
+                .contains("nobody has established it; what each fixing carries is not")
+                .contains("least gap in heat 2.1 mm, at least 0.5 mm");
+        String json =
+                Run.of("assess", Run.demo("reading-room-fixed.json"), "--json").out();
+        assertThat(json)
+                .contains(
+                        "\"setOut\":[{\"side\":\"head\",\"on\":\"frame\",\"from\":\"head-left\",\"unit\":\"mm\",\"at\":[148,548,948,1348]")
+                .contains(
+                        "\"proof\":{\"least\":4,\"because\":{\"code\":\"farthest-reach\",\"args\":{\"farthest\":[150,550,950]}}}");
     }
 }
