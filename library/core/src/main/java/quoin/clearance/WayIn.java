@@ -29,7 +29,10 @@ public record WayIn(Extreme longest, double tiltRad, First first) {
 
     /** The figure that this class computes. */
     public static final Catalogue CATALOGUE = Catalogue.of(List.of(Figure.order(
-            "wayin.longest", Dimension.LENGTH, "longest box that goes in past the lips, straight or one end first", SOURCE)));
+            "wayin.longest",
+            Dimension.LENGTH,
+            "longest box that goes in past the lips, straight or one end first",
+            SOURCE)));
 
     /** Which end goes in first. */
     public enum First {
@@ -89,12 +92,8 @@ public record WayIn(Extreme longest, double tiltRad, First first) {
             throw new IllegalArgumentException("play must be 0 mm or more and finite, got " + playMm + " mm");
         }
         Uncertain room = recess.length().minus(playMm);
-        WayIn best = way(
-                room,
-                "lips",
-                recess.length().minus(recess.leftLip()).minus(recess.rightLip()),
-                0,
-                First.NEITHER);
+        WayIn best =
+                way(room, "lips", recess.length().minus(recess.leftLip()).minus(recess.rightLip()), 0, First.NEITHER);
         if (thickness.value() <= recess.depth().value()) {
             best = better(best, tilted(recess, thickness, room, First.LEFT));
             best = better(best, tilted(recess, thickness, room, First.RIGHT));
@@ -134,8 +133,8 @@ public record WayIn(Extreme longest, double tiltRad, First first) {
     }
 
     private static WayIn way(Uncertain room, String limit, Uncertain length, double tilt, First first) {
-        List<Extreme.Part> parts = List.of(
-                new Extreme.Part(List.of("room"), room), new Extreme.Part(List.of(limit), length));
+        List<Extreme.Part> parts =
+                List.of(new Extreme.Part(List.of("room"), room), new Extreme.Part(List.of(limit), length));
         return new WayIn(Extreme.least(parts), tilt, first);
     }
 
@@ -157,8 +156,7 @@ public record WayIn(Extreme longest, double tiltRad, First first) {
         double[] partials = {
             -2 * a / slope, 2 * a / slope, 2 * a * r / length / slope, (2 * a * d / length - 2 * r) / slope
         };
-        Uncertain swung =
-                Uncertain.combine(length, partials, recess.length(), past, thickness, recess.depth());
+        Uncertain swung = Uncertain.combine(length, partials, recess.length(), past, thickness, recess.depth());
         return way(room, "swing", swung, StrictMath.asin(sin), first);
     }
 

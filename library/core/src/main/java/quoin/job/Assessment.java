@@ -148,6 +148,8 @@ public final class Assessment {
             new HeatRoom(job, parts)
                     .finding(rulebook, line.leastGapInHeat(), OpeningFigures.isAccepted(opening, HeatRoom.FIGURE))
                     .ifPresent(findings::add);
+            PassRoom.finding(job, rulebook, opening, sizes, OpeningFigures.isAccepted(opening, PassRoom.FIGURE))
+                    .ifPresent(findings::add);
             this.fixings = FixingRoom.of(job, rulebook, parts, opening, sizes, gaps);
             fixings.ifPresent(room -> findings.addAll(room.findings()));
             findings.addAll(Rooms.findings(job, rulebook));

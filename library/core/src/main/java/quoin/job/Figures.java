@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import quoin.chain.FrameFigures;
 import quoin.clearance.HeatGaps;
+import quoin.clearance.WayIn;
 import quoin.judge.Catalogue;
 import quoin.judge.Figure;
 import quoin.judge.Source;
@@ -21,7 +22,6 @@ public final class Figures {
     /** Figures that are named from the start and that no room computes yet. */
     public static final Catalogue PLANNED = Catalogue.of(List.of(
             planned("frame.mass", Dimension.MASS, "mass of frame, head box, bar and fabric"),
-            planned("wayin.longest", Dimension.LENGTH, "longest box that goes in past the lips"),
             planned("fixing.load.worst", Dimension.FORCE, "load on the worst fixing"),
             planned("roll.diameter", Dimension.LENGTH, "diameter of the full roll"),
             planned("tube.deflection", Dimension.LENGTH, "deflection of the tube"),
@@ -31,7 +31,7 @@ public final class Figures {
             planned("cable.drop", Dimension.VOLTAGE, "voltage lost in the cable")));
 
     /** Figures that hang on facts of the job beside its readings: without these they are not verified. */
-    static final Catalogue OF_FACTS = HeatGaps.CATALOGUE;
+    static final Catalogue OF_FACTS = HeatGaps.CATALOGUE.union(WayIn.CATALOGUE);
 
     /** Every figure that the library can name, computed or planned. */
     public static final Catalogue CATALOGUE = OpeningFigures.CATALOGUE

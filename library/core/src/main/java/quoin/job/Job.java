@@ -39,6 +39,7 @@ public final class Job {
     private final List<Instrument> instruments;
     private final SiteFacts site;
     private final Heat heat;
+    private final PassFacts wayIn;
     private final @Nullable Supply supply;
     private final Map<String, Amount> ordered;
     private final Map<String, FigureValue> declared;
@@ -57,6 +58,7 @@ public final class Job {
         this.instruments = List.copyOf(builder.instruments);
         this.site = builder.site;
         this.heat = builder.heat;
+        this.wayIn = builder.wayIn;
         this.supply = builder.supply;
         this.ordered = Collections.unmodifiableMap(new TreeMap<>(builder.ordered));
         this.declared = Collections.unmodifiableMap(new TreeMap<>(builder.declared));
@@ -125,6 +127,11 @@ public final class Job {
     /** {@return what is known of the site} */
     public SiteFacts site() {
         return site;
+    }
+
+    /** {@return what a box has to pass on its way in} */
+    public PassFacts wayIn() {
+        return wayIn;
     }
 
     /** {@return its temperatures} */
@@ -206,6 +213,7 @@ public final class Job {
                 instrumentsByName(),
                 site,
                 heat,
+                wayIn,
                 supply(),
                 ordered,
                 declared,
@@ -226,6 +234,7 @@ public final class Job {
         private List<Instrument> instruments = List.of();
         private SiteFacts site = SiteFacts.UNKNOWN;
         private Heat heat = Heat.UNSTATED;
+        private PassFacts wayIn = PassFacts.UNSTATED;
         private @Nullable Supply supply;
         private Map<String, Amount> ordered = Map.of();
         private Map<String, FigureValue> declared = Map.of();
@@ -305,6 +314,17 @@ public final class Job {
          */
         public Builder site(SiteFacts value) {
             this.site = Objects.requireNonNull(value, "site");
+            return this;
+        }
+
+        /**
+         * What a box has to pass on its way in.
+         *
+         * @param value the measures
+         * @return this builder
+         */
+        public Builder wayIn(PassFacts value) {
+            this.wayIn = Objects.requireNonNull(value, "wayIn");
             return this;
         }
 

@@ -39,6 +39,9 @@ final class JobText {
                 .keySet()
                 .forEach(fact -> writer.text.text(fact, job.site().get(fact)));
         writer.heat(job.heat());
+        if (job.wayIn().isStated()) {
+            writer.wayIn(job.wayIn());
+        }
         writer.choose(job.choose());
         job.supply()
                 .ifPresent(supply -> writer.text
@@ -182,6 +185,18 @@ final class JobText {
                 .number("measured", heat.measuredK())
                 .number("from", heat.fromK())
                 .number("to", heat.toK())
+                .close();
+    }
+
+    private void wayIn(PassFacts facts) {
+        text.open("wayIn")
+                .text("box", facts.box())
+                .number("thickness", facts.thicknessMm())
+                .number("depth", facts.depthMm())
+                .number("leftLip", facts.leftLipMm())
+                .number("rightLip", facts.rightLipMm())
+                .number("u", facts.uMm())
+                .number("play", facts.playMm())
                 .close();
     }
 

@@ -74,6 +74,7 @@ final class Line {
         if (rulebook.bounds().stream().anyMatch(bound -> bound.figure().startsWith(TURNED))) {
             Gaps.of(opening(), Held.FREELY, w, l).ifPresent(g -> ordered.putAll(OpeningFigures.turned(g)));
         }
+        PassRoom.wayIn(job, opening()).ifPresent(way -> ordered.put(PassRoom.FIGURE, way.longest()));
         if (job.heat().isStated()) {
             new HeatRoom(job, parts)
                     .leastGap(opening(), surveyed.held(), w, l)

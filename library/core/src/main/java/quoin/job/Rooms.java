@@ -18,6 +18,9 @@ final class Rooms {
     private static final List<String> LATER =
             List.of("fixings", "clearance", "way-in", "heat", "roll", "fabric", "drive", "supply", "cutting");
 
+    /** These answer for themselves. */
+    private static final List<String> BUILT = List.of(FixingRoom.ROOM, PassRoom.ROOM, HeatRoom.ROOM);
+
     private static List<String> asked(Job job, Rulebook rulebook) {
         List<String> asked = new ArrayList<>();
         if (rulebook.fixings().isPresent()) {
@@ -29,6 +32,9 @@ final class Rooms {
         if (job.heat().isStated()) {
             asked.add("heat");
         }
+        if (job.wayIn().isStated()) {
+            asked.add(PassRoom.ROOM);
+        }
         if (job.supply().isPresent()) {
             asked.add("supply");
         }
@@ -37,7 +43,7 @@ final class Rooms {
 
     static List<Finding> findings(Job job, Rulebook rulebook) {
         return asked(job, rulebook).stream()
-                .filter(room -> !room.equals(HeatRoom.ROOM) && !room.equals(FixingRoom.ROOM))
+                .filter(room -> !BUILT.contains(room))
                 .map(room -> Finding.undecided(room, Reason.NOT_VERIFIED)
                         .plusStep(Step.of("room-not-built", Args.of("room", room))))
                 .toList();

@@ -73,7 +73,8 @@ class WayInTest {
         assertThat(one.longest().value()).isEqualTo(2320);
         WayIn two = WayIn.inTwoParts(recess, Uncertain.exact(60), 3, 0.6);
         assertThat(two.longest().value()).isEqualTo(2397);
-        assertThat(WayIn.inTwoParts(recess, Uncertain.exact(60), 3, 1).longest().value()).isEqualTo(2320);
+        assertThat(WayIn.inTwoParts(recess, Uncertain.exact(60), 3, 1).longest().value())
+                .isEqualTo(2320);
     }
 
     /** Partial derivatives against differences: the doubt of each measure moves the length as the length moves. */
@@ -91,17 +92,31 @@ class WayInTest {
             double[] less = at.clone();
             more[i] += 1e-3;
             less[i] = Math.max(0, less[i] - 1e-3);
-            double slope = (of(more[0], more[1], more[2], more[3], more[4], 0).longest().value()
-                            - of(less[0], less[1], less[2], less[3], less[4], 0).longest().value())
+            double slope = (of(more[0], more[1], more[2], more[3], more[4], 0)
+                                    .longest()
+                                    .value()
+                            - of(less[0], less[1], less[2], less[3], less[4], 0)
+                                    .longest()
+                                    .value())
                     / (more[i] - less[i]);
             double expected = i == 2 ? 0 : slope;
-            assertThat(swing.sensitivity(Influence.normal("m" + i, 1))).as("m%s", i).isCloseTo(expected, within(1e-5));
+            assertThat(swing.sensitivity(Influence.normal("m" + i, 1)))
+                    .as("m%s", i)
+                    .isCloseTo(expected, within(1e-5));
         }
     }
 
     /** A small recess against a search over places and angles: the longest box within half a millimetre. */
     @ParameterizedTest
-    @CsvSource({"48, 10, 0, 5, 3", "48, 10, 2, 6, 3", "60, 14, 0, 9, 5", "40, 6, 0, 4, 4", "48, 12, 4, 4, 2", "48, 10, 12, 3, 8", "40, 12, 20, 2, 9"})
+    @CsvSource({
+        "48, 10, 0, 5, 3",
+        "48, 10, 2, 6, 3",
+        "60, 14, 0, 9, 5",
+        "40, 6, 0, 4, 4",
+        "48, 12, 4, 4, 2",
+        "48, 10, 12, 3, 8",
+        "40, 12, 20, 2, 9"
+    })
     void noSearchFindsALongerBox(double length, double depth, double left, double right, double thick) {
         double low = length - left - right;
         double high = length;

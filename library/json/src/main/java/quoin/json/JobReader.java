@@ -12,6 +12,7 @@ import quoin.job.FigureValue;
 import quoin.job.Heat;
 import quoin.job.Job;
 import quoin.job.OpeningFacts;
+import quoin.job.PassFacts;
 import quoin.measure.Amount;
 import quoin.measure.Dimension;
 import quoin.measure.Doubt;
@@ -54,6 +55,7 @@ final class JobReader {
                 in.object("opening", fields -> new OpeningReader(fields, names, instruments).opening());
         Optional<SiteFacts> site = in.object("site", JobReader::site);
         Optional<Heat> heat = in.object("heat", JobReader::heat);
+        Optional<PassFacts> wayIn = in.object("wayIn", JobReader::wayIn);
         in.require("choose", "an object with a rulebook");
         Optional<Choices> choose = in.object("choose", JobReader::choose);
         Optional<Supply> supply = in.object("supply", JobReader::supply);
@@ -76,6 +78,7 @@ final class JobReader {
                 .carry(carry);
         site.ifPresent(job::site);
         heat.ifPresent(job::heat);
+        wayIn.ifPresent(job::wayIn);
         supply.ifPresent(job::supply);
         return Optional.of(job.build());
     }
@@ -149,6 +152,16 @@ final class JobReader {
 
     private static Optional<Heat> heat(Fields in) {
         return Optional.of(new Heat(kelvin(in, "measured"), kelvin(in, "from"), kelvin(in, "to")));
+    }
+
+    private static Optional<PassFacts> wayIn(Fields in) {
+        String box = in.id("box");
+        double[] mm = new double[6];
+        String[] names = {"thickness", "depth", "leftLip", "rightLip", "u", "play"};
+        for (int i = 0; i < names.length; i++) {
+            mm[i] = in.amount(names[i], Dimension.LENGTH).map(Amount::value).orElse(i == 5 ? 0 : Double.NaN);
+        }
+        return in.build(() -> new PassFacts(box, mm[0], mm[1], mm[2], mm[3], mm[4], mm[5]));
     }
 
     private static double kelvin(Fields in, String name) {

@@ -10,6 +10,7 @@ import quoin.job.FigureValue;
 import quoin.job.Heat;
 import quoin.job.Job;
 import quoin.job.OpeningFacts;
+import quoin.job.PassFacts;
 import quoin.measure.Amount;
 import quoin.measure.Dimension;
 import quoin.measure.Doubt;
@@ -43,6 +44,7 @@ final class JobWriter {
         opening(job.opening());
         site(job.site());
         heat(job.heat());
+        wayIn(job.wayIn());
         choose(job.choose());
         job.supply().ifPresent(supply -> {
             out.startObject("supply");
@@ -241,6 +243,20 @@ final class JobWriter {
             length("measured", heat.measuredK(), Dimension.TEMPERATURE);
             length("from", heat.fromK(), Dimension.TEMPERATURE);
             length("to", heat.toK(), Dimension.TEMPERATURE);
+            out.end();
+        }
+    }
+
+    private void wayIn(PassFacts facts) {
+        if (facts.isStated()) {
+            out.startObject("wayIn");
+            out.field("box", facts.box());
+            length("thickness", facts.thicknessMm(), Dimension.LENGTH);
+            length("depth", facts.depthMm(), Dimension.LENGTH);
+            length("leftLip", facts.leftLipMm(), Dimension.LENGTH);
+            length("rightLip", facts.rightLipMm(), Dimension.LENGTH);
+            length("u", facts.uMm(), Dimension.LENGTH);
+            length("play", facts.playMm(), Dimension.LENGTH);
             out.end();
         }
     }

@@ -20,6 +20,7 @@ import quoin.job.FigureValue;
 import quoin.job.Heat;
 import quoin.job.Job;
 import quoin.job.OpeningFacts;
+import quoin.job.PassFacts;
 import quoin.judge.Source;
 import quoin.measure.Amount;
 import quoin.measure.Dimension;
@@ -381,6 +382,7 @@ class RoundTripProperties {
                             .instruments(list)
                             .site(site)
                             .heat(extra.heat())
+                            .wayIn(wayIn(extra))
                             .ordered(extra.ordered())
                             .nominal(extra.nominalWidth(), extra.nominalLength())
                             .declared(extra.declared())
@@ -388,6 +390,15 @@ class RoundTripProperties {
                     extra.supply().forEach(job::supply);
                     return job.build();
                 }));
+    }
+
+    /** Measures of a way in for every other drawn job: taken from its other drawn numbers. */
+    private static PassFacts wayIn(Extra extra) {
+        double depth = extra.nominalLength();
+        return Double.isNaN(extra.nominalWidth())
+                ? PassFacts.UNSTATED
+                : new PassFacts(
+                        "headbox.length", extra.nominalWidth(), depth, depth, 0, Double.NaN, extra.nominalWidth());
     }
 
     private record Extra(

@@ -54,6 +54,11 @@ final class ChecksPart {
             String margin = finding.margin().map(words::of).orElse("");
             String odds = finding.odds().map(words::of).orElse("");
             page.hanging(rest, margin + (margin.isEmpty() || odds.isEmpty() ? "" : "; ") + odds);
+            if (!isBound(finding.clause())
+                    && finding.reason().isEmpty()
+                    && !detail(finding).isEmpty()) {
+                page.hanging(rest, detail(finding).substring(2));
+            }
         } else if (finding.reason().isEmpty() && !detail(finding).isEmpty()) {
             page.hanging(rest, detail(finding).substring(2));
         }
@@ -68,13 +73,20 @@ final class ChecksPart {
             return words.clause(clause);
         }
         FigureValue figure = assessment.figures().get(finding.figure());
-        StringBuilder title = new StringBuilder(clause).append(": ").append(words.figure(finding.figure()));
+        StringBuilder title = new StringBuilder(isBound(clause) ? clause : words.clause(clause))
+                .append(": ")
+                .append(words.figure(finding.figure()));
         if (figure != null) {
             title.append(' ').append(lengths.amount(figure.estimate().value(), figure.dimension()));
         }
         limit(finding).ifPresent(limit -> title.append(", ").append(limit));
         because(clause).ifPresent(because -> title.append(" (").append(because).append(')'));
         return title.toString();
+    }
+
+    private boolean isBound(String clause) {
+        return assessment.rulebook().bounds().stream()
+                .anyMatch(bound -> bound.id().equals(clause));
     }
 
     private Optional<String> because(String clause) {

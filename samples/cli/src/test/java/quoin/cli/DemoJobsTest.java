@@ -297,4 +297,14 @@ class DemoJobsTest {
                 .contains(
                         "\"proof\":{\"least\":4,\"because\":{\"code\":\"farthest-reach\",\"args\":{\"farthest\":[150,550,950]}}}");
     }
+
+    /** A lip forbids the head box that was ordered, and the sheet says which length would go in. */
+    @Test
+    void theSheetSaysWhichBoxGoesIn() {
+        Run run = Run.of("assess", Run.demo("reading-room-lip.json"));
+        assertThat(run.code()).isEqualTo(20);
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("does not hold the way in: longest box that goes in 1482.9 mm, at least 1491 mm")
+                .contains("headbox.length is 1491 mm long; 1482.92 mm go in, right end first, held up to 74 mm higher");
+    }
 }
