@@ -148,6 +148,12 @@ public final class Assessment {
             new HeatRoom(job, parts)
                     .finding(rulebook, line.leastGapInHeat(), OpeningFigures.isAccepted(opening, HeatRoom.FIGURE))
                     .ifPresent(findings::add);
+            findings.addAll(ClearanceRoom.findings(
+                    job,
+                    rulebook,
+                    opening,
+                    gaps,
+                    Optional.ofNullable(surveyed.figures().get("opening.depth.least"))));
             PassRoom.finding(job, rulebook, opening, sizes, OpeningFigures.isAccepted(opening, PassRoom.FIGURE))
                     .ifPresent(findings::add);
             this.fixings = FixingRoom.of(job, rulebook, parts, opening, sizes, gaps);

@@ -19,7 +19,8 @@ final class Rooms {
             List.of("fixings", "clearance", "way-in", "heat", "roll", "fabric", "drive", "supply", "cutting");
 
     /** These answer for themselves. */
-    private static final List<String> BUILT = List.of(FixingRoom.ROOM, PassRoom.ROOM, HeatRoom.ROOM);
+    private static final List<String> BUILT =
+            List.of(FixingRoom.ROOM, ClearanceRoom.ROOM, PassRoom.ROOM, HeatRoom.ROOM);
 
     private static List<String> asked(Job job, Rulebook rulebook) {
         List<String> asked = new ArrayList<>();

@@ -95,13 +95,15 @@ class SchemasTest {
 
     @Test
     void everyLineOfAnImpactIsValid() {
+        // a handle that stands 55 mm into the frame fails by any rulebook
+        String free = changed(Examples.JOB, "\"out\": \"55 mm\"", "\"out\": \"1 mm\"");
         Rulebook before = Examples.rulebook(Examples.RULEBOOK);
         Rulebook after = Examples.rulebook(changed(Examples.RULEBOOK, "\"atMost\": \"9 mm\"", "\"atMost\": \"2 mm\""));
         Rulebook small = Examples.rulebook(
                 Examples.RULEBOOK.replace("\"1800 mm\"", "\"180 mm\"").replace("\"3000 mm\"", "\"300 mm\""));
         ImpactTotals totals = ImpactTotals.NONE.plusRefused();
         for (Rulebook other : List.of(before, after, small)) {
-            Impact impact = Impact.of(Examples.job(Examples.JOB), before, other, Examples.parts(Examples.PARTS));
+            Impact impact = Impact.of(Examples.job(free), before, other, Examples.parts(Examples.PARTS));
             totals = totals.plus(impact);
             String line = ImpactDocument.write(impact);
             assertThat(errors(ImpactDocument.FORMAT, line)).as(line).isEmpty();
