@@ -171,16 +171,14 @@ public final class Adjustment {
         return isSolved() && statistic() <= critical();
     }
 
-    /** {@return what it says about each reading, each of a list by itself, in the order of the survey; computed anew} */
+    /**
+     * {@return what it says about each reading, each of a list by itself, in the order of the survey; empty where there is
+     * no outline; an element is computed anew each time it is asked for}
+     */
     public List<AdjustedReading> readings() {
-        AdjustedReading[] all = new AdjustedReading[rest.length];
-        if (isSolved()) {
-            Reach reach = new Reach(model, rowsAt, estimate);
-            for (int i = 0; i < all.length; i++) {
-                all[i] = tests.reading(i, observations, -rest[i], reach);
-            }
-        }
-        return List.of(all);
+        return isSolved()
+                ? new AdjustedReadings(tests, observations, rest, new Reach(model, rowsAt, estimate))
+                : List.of();
     }
 
     /**
@@ -243,7 +241,7 @@ public final class Adjustment {
                             bulge.readings(), List.of(), new Span.Bow(bulge.side(), At.parse(bulge.at())).text()))
                     .toList();
         }
-        return Suspects.of(readings(), tests, redundancy(), new NextReading(this, cannot));
+        return Suspects.of(List.copyOf(readings()), tests, redundancy(), new NextReading(this, cannot));
     }
 
     /**

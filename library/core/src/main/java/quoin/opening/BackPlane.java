@@ -124,7 +124,7 @@ record BackPlane(Outline outline, PlaneTest test, List<String> unused) {
                 }
                 c[i][i] += 1e-8;
             }
-            double[] inverse = new Cholesky(c, 0).inverse();
+            double[][] inverse = new Cholesky(c, 0).inverse();
             List<Uncertain> inputs = new ArrayList<>(shortfalls);
             for (Offset offset : offsets) {
                 inputs.add(Uncertain.of(
@@ -171,7 +171,7 @@ record BackPlane(Outline outline, PlaneTest test, List<String> unused) {
          * The k-th offset as a weighted sum of shortfalls and priors: prior plus gain times what it does not explain. What
          * falls short may be the bow in front, not only the offset from it: the gain is that of both together.
          */
-        private Uncertain offset(int k, double[] inverse, List<Uncertain> inputs, double priorVariance) {
+        private Uncertain offset(int k, double[][] inverse, List<Uncertain> inputs, double priorVariance) {
             int n = shortfalls.size();
             double[] partials = new double[inputs.size()];
             partials[n + k] = 1;
@@ -182,7 +182,7 @@ record BackPlane(Outline outline, PlaneTest test, List<String> unused) {
                 for (int j = 0; j < n; j++) {
                     boolean touches = pairs.get(j)[0] == k || pairs.get(j)[1] == k;
                     double own = touches ? priorVariance : 0;
-                    gain += (own - bow.covariance(shortfalls.get(j))) * inverse[j * n + i];
+                    gain += (own - bow.covariance(shortfalls.get(j))) * inverse[j][i];
                 }
                 partials[i] += gain;
                 partials[n + pairs.get(i)[0]] -= gain;

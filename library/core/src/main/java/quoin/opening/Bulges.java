@@ -65,8 +65,9 @@ final class Bulges {
     private boolean oneSlipExplains(boolean noBow) {
         int redundancy = adjustment.redundancy() - 1;
         double explained = redundancy > 0 ? GlobalTest.critical(redundancy) : Double.POSITIVE_INFINITY;
-        for (int i = 0; i < adjustment.readings().size(); i++) {
-            double w = adjustment.readings().get(i).w();
+        List<AdjustedReading> readings = adjustment.readings();
+        for (int i = 0; i < readings.size(); i++) {
+            double w = readings.get(i).w();
             boolean isBow = adjustment.observations().span(i) instanceof Span.Bow;
             if (!(isBow && noBow) && adjustment.statistic() - w * w <= explained) {
                 return true;

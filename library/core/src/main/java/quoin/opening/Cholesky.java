@@ -76,6 +76,9 @@ final class Cholesky {
 
     /** How much is left, at worst, of the diagonal element of one of the first unknowns once those before it are eliminated. */
     double leastPivot(int unknowns) {
+        if (n == Five.SIZE && unknowns == n) {
+            return Five.leastPivot(lower);
+        }
         double[] pivots = new double[unknowns];
         double most = 0;
         for (int i = 0; i < unknowns; i++) {
@@ -101,24 +104,25 @@ final class Cholesky {
     }
 
     /**
-     * Replaces each of some right-hand sides, one after the other, by the solution for the lower factor and the root of D:
-     * their products with each other are then those of bᵀA⁻¹b.
+     * For each of some right-hand sides, one after the other, the solution for the lower factor and the root of D: their
+     * products with each other are those of bᵀA⁻¹b.
      */
-    void halveInPlace(double[] b) {
+    double[] halves(double[] rows) {
+        if (n == Five.SIZE) {
+            return Five.halves(lower, rows);
+        }
+        double[] b = rows.clone();
         double[] root = new double[n];
         for (int i = 0; i < n; i++) {
             root[i] = Math.sqrt(lower[row(i) + i]);
         }
         for (int at = 0; at < b.length; at += n) {
-            if (n == Five.SIZE) {
-                Five.half(lower, root, b, at);
-                continue;
-            }
             forward(b, at);
             for (int i = 0; i < n; i++) {
                 b[at + i] *= root[i];
             }
         }
+        return b;
     }
 
     private void forward(double[] b, int at) {
@@ -156,15 +160,15 @@ final class Cholesky {
         }
     }
 
-    /** The inverse of the matrix, row by row. */
-    double[] inverse() {
+    /** The inverse of the matrix. */
+    double[][] inverse() {
         if (n == Five.SIZE) {
             return Five.inverse(lower);
         }
-        double[] result = new double[n * n];
+        double[][] result = new double[n][n];
         for (int j = 0; j < n; j++) {
-            result[j * n + j] = 1;
-            solveInPlace(result, j * n);
+            result[j][j] = 1;
+            solveInPlace(result[j], 0);
         }
         return result;
     }

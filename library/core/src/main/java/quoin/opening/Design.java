@@ -8,15 +8,12 @@ package quoin.opening;
  * the weights are found once, and only its length and direction are found anew. Not safe for use by many threads.
  */
 final class Design {
-    /** Head-right, foot-right, foot-left; head-left is the origin. */
-    private static final int CORNERS = 3;
-
     private final Model model;
     private final Observations observations;
     private final int n;
     private final int m;
-    private final double[] corners;
-    private final boolean[] joinsMeans;
+    private final double[][] means;
+    private final boolean allJoinMeans;
     private final double[] rows;
     private final double[] rest;
     private double[] row = {};
@@ -26,13 +23,15 @@ final class Design {
         this.observations = observations;
         this.n = observations.size();
         this.m = model.size();
-        this.corners = new double[CORNERS * n];
-        this.joinsMeans = new boolean[n];
+        this.means = new double[n][];
         this.rows = new double[n * m];
         this.rest = new double[n];
+        boolean all = true;
         for (int i = 0; i < n; i++) {
-            joinsMeans[i] = model.joinsMeans(observations.span(i), corners, CORNERS * i);
+            means[i] = model.means(observations.span(i));
+            all &= means[i].length > 0;
         }
+        this.allJoinMeans = all;
     }
 
     /** Finds both where the unknowns are there. */
@@ -43,18 +42,20 @@ final class Design {
         double dx = x[3];
         double dy = x[4];
         for (int i = 0; i < n; i++) {
-            if (!joinsMeans[i]) {
+            double[] mean = means[i];
+            if (mean.length == 0) {
                 observe(i, x);
                 continue;
             }
-            double b = corners[CORNERS * i];
-            double c = corners[CORNERS * i + 1];
-            double d = corners[CORNERS * i + 2];
+            double b = mean[0];
+            double c = mean[1];
+            double d = mean[2];
             double ex = b * bx + c * cx + d * dx;
             double ey = c * cy + d * dy;
             double length = Math.sqrt(ex * ex + ey * ey);
-            double ux = ex / length;
-            double uy = ey / length;
+            double inverse = 1 / length;
+            double ux = ex * inverse;
+            double uy = ey * inverse;
             int at = i * m;
             rows[at] = b * ux;
             rows[at + 1] = c * ux;
@@ -82,6 +83,11 @@ final class Design {
             }
             rest[i] -= follows;
         }
+    }
+
+    /** Whether every observation joins two points that are means of corners, whatever the unknowns are. */
+    boolean allJoinMeans() {
+        return allJoinMeans;
     }
 
     /** Observed less computed. */

@@ -148,18 +148,50 @@ final class Five {
         return definite;
     }
 
-    /** Replaces a right-hand side by the solution for the lower factor and the root of D. */
-    static void half(double[] l, double[] root, double[] b, int at) {
-        double x0 = b[at];
-        double x1 = b[at + 1] - l[1] * x0;
-        double x2 = b[at + 2] - l[3] * x0 - l[4] * x1;
-        double x3 = b[at + 3] - l[6] * x0 - l[7] * x1 - l[8] * x2;
-        double x4 = b[at + 4] - l[10] * x0 - l[11] * x1 - l[12] * x2 - l[13] * x3;
-        b[at] = x0 * root[0];
-        b[at + 1] = x1 * root[1];
-        b[at + 2] = x2 * root[2];
-        b[at + 3] = x3 * root[3];
-        b[at + 4] = x4 * root[4];
+    /** How much is left, at worst, of a diagonal element once the unknowns before it are eliminated. */
+    static double leastPivot(double[] l) {
+        double p0 = 1 / l[0];
+        double p1 = 1 / l[2];
+        double p2 = 1 / l[5];
+        double p3 = 1 / l[9];
+        double of1 = l[1] * l[1] * p0 * l[2];
+        double of2 = (l[3] * l[3] * p0 + l[4] * l[4] * p1) * l[5];
+        double of3 = (l[6] * l[6] * p0 + l[7] * l[7] * p1 + l[8] * l[8] * p2) * l[9];
+        double of4 = (l[10] * l[10] * p0 + l[11] * l[11] * p1 + l[12] * l[12] * p2 + l[13] * l[13] * p3) * l[14];
+        return 1 / (1 + Math.max(Math.max(of1, of2), Math.max(of3, of4)));
+    }
+
+    /** For each of some right-hand sides the solution for the lower factor and the root of D. */
+    static double[] halves(double[] l, double[] rows) {
+        double l10 = l[1];
+        double l20 = l[3];
+        double l21 = l[4];
+        double l30 = l[6];
+        double l31 = l[7];
+        double l32 = l[8];
+        double l40 = l[10];
+        double l41 = l[11];
+        double l42 = l[12];
+        double l43 = l[13];
+        double r0 = Math.sqrt(l[0]);
+        double r1 = Math.sqrt(l[2]);
+        double r2 = Math.sqrt(l[5]);
+        double r3 = Math.sqrt(l[9]);
+        double r4 = Math.sqrt(l[14]);
+        double[] halves = new double[rows.length];
+        for (int at = 0; at <= rows.length - SIZE; at += SIZE) {
+            double x0 = rows[at];
+            double x1 = rows[at + 1] - l10 * x0;
+            double x2 = rows[at + 2] - l20 * x0 - l21 * x1;
+            double x3 = rows[at + 3] - l30 * x0 - l31 * x1 - l32 * x2;
+            double x4 = rows[at + 4] - l40 * x0 - l41 * x1 - l42 * x2 - l43 * x3;
+            halves[at] = x0 * r0;
+            halves[at + 1] = x1 * r1;
+            halves[at + 2] = x2 * r2;
+            halves[at + 3] = x3 * r3;
+            halves[at + 4] = x4 * r4;
+        }
+        return halves;
     }
 
     /** Replaces a right-hand side by the solution. */
@@ -186,8 +218,8 @@ final class Five {
         return a[i] * b[j] + a[i + 1] * b[j + 1] + a[i + 2] * b[j + 2] + a[i + 3] * b[j + 3] + a[i + 4] * b[j + 4];
     }
 
-    /** The inverse of the matrix, row by row: that of L, and then its square with 1 / D between. */
-    static double[] inverse(double[] l) {
+    /** The inverse of the matrix: that of L, and then its square with 1 / D between. */
+    static double[][] inverse(double[] l) {
         double m10 = -l[1];
         double m20 = -l[3] - l[4] * m10;
         double m21 = -l[4];
@@ -222,12 +254,12 @@ final class Five {
         double q31 = n31 + m43 * n41;
         double q32 = n32 + m43 * n42;
         double q33 = d3 + m43 * n43;
-        return new double[] {
-            q00, q10, q20, q30, n40,
-            q10, q11, q21, q31, n41,
-            q20, q21, q22, q32, n42,
-            q30, q31, q32, q33, n43,
-            n40, n41, n42, n43, d4
+        return new double[][] {
+            {q00, q10, q20, q30, n40},
+            {q10, q11, q21, q31, n41},
+            {q20, q21, q22, q32, n42},
+            {q30, q31, q32, q33, n43},
+            {n40, n41, n42, n43, d4}
         };
     }
 }

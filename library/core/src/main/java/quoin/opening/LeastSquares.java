@@ -19,12 +19,13 @@ final class LeastSquares {
     private final double[] priors;
     private final int n;
     private double[] rows = {};
+    private double[] triangle = {};
     private Cholesky normal = new Cholesky(rows, 0, 0);
     private int unknowns;
     private int width;
 
     /**
-     * @param variance the variance of what is fresh in each observation, above 0
+     * @param variance the variance of what is fresh in each observation, above 0; its array is taken for the weights
      * @param shared for each shared error its effect on each observation
      * @param priors the weights of the prior 0 of the last unknowns
      */
@@ -32,7 +33,7 @@ final class LeastSquares {
         this.n = variance.length;
         this.shared = shared;
         this.priors = priors;
-        this.weight = new double[n];
+        this.weight = variance;
         for (int i = 0; i < n; i++) {
             weight[i] = 1 / variance[i];
         }
@@ -53,7 +54,7 @@ final class LeastSquares {
         unknowns = ofUnknowns;
         width = unknowns + shared.length;
         rows = shared.length == 0 ? design : withShared(design);
-        double[] triangle = new double[Cholesky.sizeOf(width)];
+        empty(Cholesky.sizeOf(width));
         for (int k = 0; k < priors.length; k++) {
             int at = unknowns - priors.length + k;
             triangle[Cholesky.row(at) + at] = priors[k];
@@ -64,6 +65,14 @@ final class LeastSquares {
         addSquares(triangle, rows, width, weight);
         normal = new Cholesky(triangle, width, 0);
         return normal.isDefinite();
+    }
+
+    private void empty(int size) {
+        if (triangle.length == size) {
+            Arrays.fill(triangle, 0);
+        } else {
+            triangle = new double[size];
+        }
     }
 
     private double[] withShared(double[] design) {
@@ -136,11 +145,9 @@ final class LeastSquares {
         double most = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < n; i++) {
-            double square = width == unknowns ? product(rows, i, rows, i) : square(i);
-            if (square > 0) {
-                most = Math.max(most, weight[i] * square);
-                least = Math.min(least, weight[i] * square);
-            }
+            double square = weight[i] * (width == unknowns ? product(rows, i, rows, i) : square(i));
+            most = Math.max(most, square);
+            least = square > 0 ? Math.min(least, square) : least;
         }
         for (double prior : priors) {
             most = Math.max(most, prior);
@@ -183,8 +190,8 @@ final class LeastSquares {
         return b;
     }
 
-    /** The inverse of the normal matrix, row by row: the covariance of the unknowns, then of the shared errors. */
-    double[] inverse() {
+    /** The inverse of the normal matrix: the covariance of the unknowns, then of the shared errors. */
+    double[][] inverse() {
         return normal.inverse();
     }
 
@@ -228,9 +235,14 @@ final class LeastSquares {
 
     /** Rows whose products with each other are those of BM⁻¹Bᵀ, one after the other. */
     double[] halves() {
-        double[] halves = Arrays.copyOf(rows, n * width);
-        normal.halveInPlace(halves);
-        return halves;
+        return normal.halves(rows);
+    }
+
+    /** Multiplies one of some rows. */
+    void scale(double[] some, int i, double by) {
+        for (int k = i * width; k < (i + 1) * width; k++) {
+            some[k] *= by;
+        }
     }
 
     /** The product of two of some rows. */

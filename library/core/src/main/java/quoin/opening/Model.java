@@ -15,6 +15,13 @@ import java.util.List;
 final class Model {
     private static final int CORNERS = 5;
     private static final Model STRAIGHT = new Model(List.of());
+    private static final double[] NO_MEANS = {};
+    private static final double[] ALONG_HEAD = join(Corner.HEAD_LEFT, Corner.HEAD_RIGHT);
+    private static final double[] ALONG_RIGHT = join(Corner.HEAD_RIGHT, Corner.FOOT_RIGHT);
+    private static final double[] ALONG_FOOT = join(Corner.FOOT_LEFT, Corner.FOOT_RIGHT);
+    private static final double[] ALONG_LEFT = join(Corner.HEAD_LEFT, Corner.FOOT_LEFT);
+    private static final double[] FROM_HEAD_LEFT = join(Corner.HEAD_LEFT, Corner.FOOT_RIGHT);
+    private static final double[] FROM_HEAD_RIGHT = join(Corner.HEAD_RIGHT, Corner.FOOT_LEFT);
 
     private final List<TouchedPoint> touched;
     private final int size;
@@ -208,44 +215,55 @@ final class Model {
     }
 
     /**
-     * Whether a span joins two points that are means of corners, whatever the unknowns are; the weights of head-right,
-     * foot-right and foot-left in the vector between them are then added.
+     * The weights of head-right, foot-right and foot-left in the vector between the two points that a span joins.
+     *
+     * @return the weights, not to be written to; empty where the points are no means of corners, whatever the unknowns are
      */
-    boolean joinsMeans(Span span, double[] weights, int at) {
+    double[] means(Span span) {
         if (span instanceof Span.Edge edge) {
-            add(weights, at, edge.side().from(), -1);
-            add(weights, at, edge.side().to(), 1);
-            return true;
+            return along(edge.side());
         }
         if (span instanceof Span.Diagonal diagonal) {
-            add(weights, at, diagonal.from(), -1);
-            add(weights, at, diagonal.from().opposite(), 1);
-            return true;
+            return diagonal.from().isLeft() ? FROM_HEAD_LEFT : FROM_HEAD_RIGHT;
         }
-        if (!touched.isEmpty()) {
-            return false;
+        if (!touched.isEmpty() || isAtDistance(span)) {
+            return NO_MEANS;
         }
-        if (span instanceof Span.Across across && Double.isNaN(across.at().mm())) {
-            add(weights, at, across.start(), across.at().fraction(), -1);
-            add(weights, at, across.end(), across.at().fraction(), 1);
-            return true;
+        if (span instanceof Span.Across across) {
+            return across.means();
         }
-        if (span instanceof Span.Cross cross && Double.isNaN(cross.at().mm())) {
-            add(weights, at, cross.from(), -1);
-            add(weights, at, cross.side(), cross.at().fraction(), 1);
-            return true;
+        if (span instanceof Span.Cross cross) {
+            double[] weights = join(cross.from(), cross.side().from());
+            add(weights, cross.side().from(), -cross.at().fraction());
+            add(weights, cross.side().to(), cross.at().fraction());
+            return weights;
         }
-        return false;
+        return NO_MEANS;
     }
 
-    private static void add(double[] weights, int at, Side side, double along, double sign) {
-        add(weights, at, side.from(), sign * (1 - along));
-        add(weights, at, side.to(), sign * along);
+    /** The weights of head-right, foot-right and foot-left in the vector along a side; not to be written to. */
+    static double[] along(Side side) {
+        return switch (side) {
+            case HEAD -> ALONG_HEAD;
+            case RIGHT -> ALONG_RIGHT;
+            case FOOT -> ALONG_FOOT;
+            case LEFT -> ALONG_LEFT;
+        };
     }
 
-    private static void add(double[] weights, int at, Corner corner, double weight) {
-        if (corner != Corner.HEAD_LEFT) {
-            weights[at + (corner == Corner.HEAD_RIGHT ? 0 : corner == Corner.FOOT_RIGHT ? 1 : 2)] += weight;
+    private static double[] join(Corner from, Corner to) {
+        double[] weights = new double[3];
+        add(weights, to, 1);
+        add(weights, from, -1);
+        return weights;
+    }
+
+    private static void add(double[] weights, Corner corner, double weight) {
+        switch (corner) {
+            case HEAD_LEFT -> {}
+            case HEAD_RIGHT -> weights[0] += weight;
+            case FOOT_RIGHT -> weights[1] += weight;
+            case FOOT_LEFT -> weights[2] += weight;
         }
     }
 

@@ -28,7 +28,7 @@ final class NextReading {
 
     NextReading(Adjustment adjustment, List<Span> cannot) {
         this.adjustment = adjustment;
-        this.readings = adjustment.readings();
+        this.readings = List.copyOf(adjustment.readings());
         this.cannot = List.copyOf(cannot);
     }
 

@@ -36,60 +36,79 @@ final class Observations {
         this.survey = survey;
         this.plane = plane;
         this.touched = touched;
+        List<Reading> entered = survey.readings();
         int n = 0;
-        for (Reading reading : survey.readings()) {
-            n += counts(survey, plane, reading) ? reading.values().size() : 0;
+        for (int entry = 0; entry < entered.size(); entry++) {
+            n += count(entered.get(entry));
         }
         readings = new Reading[n];
         entries = new int[n];
         read = new double[n];
         fresh = new double[n];
-        Influences shared = Influences.NONE;
-        List<double[]> ofEntries = new ArrayList<>();
+        List<double[]> ofEntries = List.of();
         int at = 0;
-        for (int entry = 0; entry < survey.readings().size(); entry++) {
-            Reading reading = survey.readings().get(entry);
-            if (!counts(survey, plane, reading)) {
-                continue;
+        for (int entry = 0; entry < entered.size(); entry++) {
+            Reading reading = entered.get(entry);
+            int count = count(reading);
+            take(reading, entry, at, count);
+            if (count > 1 && reading.by().roundsAlike(reading.values())) {
+                ofEntries = ofEntries.isEmpty() ? new ArrayList<>() : ofEntries;
+                ofEntries.add(rounding(reading, at, count));
             }
-            shared = shared.union(reading.by().shared());
-            int values = reading.values().size();
-            boolean alike = reading.by().roundsAlike(reading.values());
-            double rounding = reading.by().roundingVariance();
-            if (alike && values > 1) {
-                double[] column = new double[n];
-                Arrays.fill(column, at, at + values, Math.sqrt(rounding));
-                ofEntries.add(column);
-                rounding = 0;
-            }
-            for (int k = 0; k < values; k++) {
-                readings[at] = reading;
-                entries[at] = entry;
-                read[at] = reading.values().get(k);
-                fresh[at] = reading.by().eachVariance(read[at]) + rounding;
-                at++;
-            }
+            at += count;
         }
-        roundings = ofEntries.toArray(double[][]::new);
-        common = shared.size() == 0 ? NONE : common(shared);
+        roundings = ofEntries.isEmpty() ? NONE : ofEntries.toArray(double[][]::new);
+        common = common(shared());
         priors = new double[n == 0 ? 0 : touched.size()];
         for (int k = 0; k < priors.length; k++) {
             priors[k] = 3 / (survey.straightWithinMm() * survey.straightWithinMm());
         }
     }
 
+    private void take(Reading reading, int entry, int at, int count) {
+        for (int k = 0; k < count; k++) {
+            double value = reading.values().get(k);
+            readings[at + k] = reading;
+            entries[at + k] = entry;
+            read[at + k] = value;
+            fresh[at + k] = reading.by().eachVariance(value) + reading.by().roundingVariance();
+        }
+    }
+
+    /** The effect of a rounding that all values of an entry share; it is then not fresh in each. */
+    private double[] rounding(Reading reading, int at, int count) {
+        double[] column = new double[read.length];
+        double rounding = reading.by().roundingVariance();
+        for (int i = at; i < at + count; i++) {
+            column[i] = Math.sqrt(rounding);
+            fresh[i] = reading.by().eachVariance(read[i]);
+        }
+        return column;
+    }
+
+    private Influences shared() {
+        Influences shared = Influences.NONE;
+        for (Reading reading : readings) {
+            shared = shared.union(reading.by().shared());
+        }
+        return shared;
+    }
+
     static Observations of(Survey survey, Plane plane, Model model) {
         return new Observations(survey, plane, model.touched());
     }
 
-    /** A bow that nobody said how straight the sides are is left out. */
-    private static boolean counts(Survey survey, Plane plane, Reading reading) {
+    /** How many values count. A bow where nobody said how straight the sides are is left out. */
+    private int count(Reading reading) {
         boolean bends = reading.of() instanceof Span.Bow && Double.isNaN(survey.straightWithinMm());
-        return !bends && Survey.tiesOutline(reading, plane);
+        return !bends && Survey.tiesOutline(reading, plane) ? reading.values().size() : 0;
     }
 
     /** What several readings feel; what only one feels is fresh in it. */
     private double[][] common(Influences shared) {
+        if (shared.size() == 0) {
+            return NONE;
+        }
         double[][] columns = new double[shared.size()][read.length];
         for (int i = 0; i < read.length; i++) {
             Instrument by = readings[i].by();
@@ -209,11 +228,9 @@ final class Observations {
 
     /** The covariance of the first unknowns: what is shared counts with its true sensitivity, not as if it were fresh. */
     double[][] covariance(LeastSquares estimate, int unknowns) {
-        double[] inverse = estimate.inverse();
-        double[][] covariance = new double[unknowns][];
-        for (int k = 0; k < unknowns; k++) {
-            int from = k * estimate.width();
-            covariance[k] = Arrays.copyOfRange(inverse, from, from + unknowns);
+        double[][] covariance = estimate.inverse();
+        if (estimate.width() > unknowns) {
+            covariance = front(covariance, unknowns);
         }
         if (common.length > 0) {
             double[][] together = new double[common.length][unknowns];
@@ -234,6 +251,14 @@ final class Observations {
         return covariance;
     }
 
+    private static double[][] front(double[][] matrix, int unknowns) {
+        double[][] front = new double[unknowns][];
+        for (int k = 0; k < unknowns; k++) {
+            front[k] = Arrays.copyOf(matrix[k], unknowns);
+        }
+        return front;
+    }
+
     private static void addSquare(double[][] matrix, double[] row, double times) {
         for (int k = 0; k < matrix.length; k++) {
             for (int l = 0; l < matrix.length; l++) {
@@ -249,7 +274,11 @@ final class Observations {
 
     /** The variance of one of them. */
     double variance(int i) {
-        double sum = fresh[i];
+        return common.length + roundings.length == 0 ? fresh[i] : fresh[i] + sharedVariance(i);
+    }
+
+    private double sharedVariance(int i) {
+        double sum = 0;
         for (double[] column : common) {
             sum += column[i] * column[i];
         }

@@ -130,7 +130,7 @@ final class Solver {
      * between the corners of its side.
      */
     boolean isOutline() {
-        for (int i = 0; i < observations.size(); i++) {
+        for (int i = 0; i < observations.size() && !design.allJoinMeans(); i++) {
             Span span = observations.span(i);
             if (!Model.isAtDistance(span)) {
                 continue;

@@ -30,24 +30,41 @@ public sealed interface Span {
     }
 
     /**
-     * Between two opposite sides at the same place on each: {@code width@1/4} joins left and right. Its text is joined
-     * once, since every adjustment asks for it.
+     * Between two opposite sides at the same place on each: {@code width@1/4} joins left and right. Its text and its weights
+     * are found once, since every adjustment asks for them.
      */
     final class Across implements Span {
         private final Side across;
         private final At at;
         private final String text;
+        private final double[] means;
 
         /**
          * From one side to the one opposite.
          *
          * @param across LEFT for a width (left to right), HEAD for a length (head to foot)
          * @param at the place along both
+         * @throws IllegalArgumentException if {@code across} is another side
          */
         public Across(Side across, At at) {
+            if (across != Side.LEFT && across != Side.HEAD) {
+                throw new IllegalArgumentException(
+                        "across must be left for a width or head for a length, got " + across.text());
+            }
             this.across = across;
             this.at = at;
             this.text = (across == Side.LEFT ? "width@" : "length@").concat(at.text());
+            this.means = means(across, at.fraction());
+        }
+
+        private static double[] means(Side across, double along) {
+            double[] near = Model.along(across == Side.LEFT ? Side.HEAD : Side.LEFT);
+            double[] far = Model.along(across == Side.LEFT ? Side.FOOT : Side.RIGHT);
+            double[] means = new double[near.length];
+            for (int k = 0; k < means.length; k++) {
+                means[k] = (1 - along) * near[k] + along * far[k];
+            }
+            return means;
         }
 
         /** {@return LEFT for a width, HEAD for a length} */
@@ -75,6 +92,11 @@ public sealed interface Span {
             return text;
         }
 
+        /** The weights of the corners in it, on straight sides; NaN where the place is a distance. Not to be written to. */
+        double[] means() {
+            return means;
+        }
+
         @Override
         public boolean equals(Object other) {
             return other instanceof Across that && across == that.across && at.equals(that.at);
@@ -97,6 +119,14 @@ public sealed interface Span {
      * @param from head-left or head-right
      */
     record Diagonal(Corner from) implements Span {
+        /** Refuses a corner at the foot. */
+        public Diagonal {
+            if (!from.isHead()) {
+                throw new IllegalArgumentException(
+                        "diagonal must start at head-left or head-right, got " + from.diagonal());
+            }
+        }
+
         @Override
         public String text() {
             return from.diagonal();
@@ -111,9 +141,21 @@ public sealed interface Span {
      * @param at the place along the side
      */
     record Cross(Corner from, Side side, At at) implements Span {
+        /** Refuses a side that touches the corner. */
+        public Cross {
+            if (side.touches(from)) {
+                throw new IllegalArgumentException(
+                        "cross must go to a side that does not touch its corner, got " + text(from, side, at));
+            }
+        }
+
+        private static String text(Corner from, Side side, At at) {
+            return "cross@" + from.text() + ":" + side.text() + ":" + at.text();
+        }
+
         @Override
         public String text() {
-            return "cross@" + from.text() + ":" + side.text() + ":" + at.text();
+            return text(from, side, at);
         }
     }
 
@@ -125,6 +167,18 @@ public sealed interface Span {
      * @param alongLength the distance along left or right
      */
     record Check(Corner corner, At alongWidth, At alongLength) implements Span {
+        /** Refuses fractions of a side. */
+        public Check {
+            requireDistance(alongWidth);
+            requireDistance(alongLength);
+        }
+
+        private static void requireDistance(At at) {
+            if (Double.isNaN(at.mm())) {
+                throw new IllegalArgumentException("corner check must have distances such as 600 mm, got " + at.text());
+            }
+        }
+
         @Override
         public String text() {
             return "check@" + corner.text() + ":" + alongWidth.text() + ":" + alongLength.text();
@@ -179,6 +233,13 @@ public sealed interface Span {
      * @param side head or foot
      */
     record Fall(Side side) implements Span {
+        /** Refuses a side that is not level by name. */
+        public Fall {
+            if (side != Side.HEAD && side != Side.FOOT) {
+                throw new IllegalArgumentException("fall must be at head or foot, got fall@" + side.text());
+            }
+        }
+
         @Override
         public String text() {
             return "fall@" + side.text();
@@ -202,11 +263,11 @@ public sealed interface Span {
         return switch (what) {
             case "width" -> across(one(places, of), Side.LEFT, Side.HEAD, Side.FOOT);
             case "length" -> across(one(places, of), Side.HEAD, Side.LEFT, Side.RIGHT);
-            case "diagonal" -> diagonal(corner(one(places, of)), of);
-            case "cross" -> cross(many(places, 3, of), of);
+            case "diagonal" -> new Diagonal(corner(one(places, of)));
+            case "cross" -> cross(many(places, 3, of));
             case "check" -> {
                 List<String> three = many(places, 3, of);
-                yield new Check(corner(three.get(0)), distance(three.get(1)), distance(three.get(2)));
+                yield new Check(corner(three.get(0)), At.parse(three.get(1)), At.parse(three.get(2)));
             }
             case "angle" -> new Angle(corner(one(places, of)));
             case "bow" -> {
@@ -218,7 +279,7 @@ public sealed interface Span {
                         one(places, of).equals("middle")
                                 ? "middle"
                                 : corner(places.get(0)).text());
-            case "fall" -> fall(side(one(places, of)), of);
+            case "fall" -> new Fall(side(one(places, of)));
             default ->
                 throw new IllegalArgumentException(
                         "reading must be of width, length, diagonal, cross, check, angle, bow, depth or fall, got "
@@ -240,35 +301,8 @@ public sealed interface Span {
         return new Across(across, At.parse(place));
     }
 
-    private static Span diagonal(Corner corner, String of) {
-        if (!corner.isHead()) {
-            throw new IllegalArgumentException("diagonal must start at head-left or head-right, got " + of);
-        }
-        return new Diagonal(corner);
-    }
-
-    private static Span cross(List<String> three, String of) {
-        Corner corner = corner(three.get(0));
-        Side side = side(three.get(1));
-        if (side.touches(corner)) {
-            throw new IllegalArgumentException("cross must go to a side that does not touch its corner, got " + of);
-        }
-        return new Cross(corner, side, At.parse(three.get(2)));
-    }
-
-    private static Span fall(Side side, String of) {
-        if (side != Side.HEAD && side != Side.FOOT) {
-            throw new IllegalArgumentException("fall must be at head or foot, got " + of);
-        }
-        return new Fall(side);
-    }
-
-    private static At distance(String text) {
-        At at = At.parse(text);
-        if (Double.isNaN(at.mm())) {
-            throw new IllegalArgumentException("corner check must have distances such as 600 mm, got " + text);
-        }
-        return at;
+    private static Span cross(List<String> three) {
+        return new Cross(corner(three.get(0)), side(three.get(1)), At.parse(three.get(2)));
     }
 
     private static String one(List<String> places, String of) {

@@ -5,30 +5,23 @@ import org.jspecify.annotations.Nullable;
 /** What the readings say against each other, at the outline that fits them best. Immutable and safe for use by many threads. */
 final class Tests {
     private static final double[] NOTHING = {};
-    static final Tests NONE = new Tests(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, Double.NaN);
+    static final Tests NONE = new Tests(NOTHING, NOTHING, NOTHING, Double.NaN);
     static final double LEAST_CHECK = 1e-6;
 
     private final double[] weighted;
 
-    /** Rows whose products with each other, times a number for each of the two, are minus the correlations. */
+    /** Rows whose products with each other are minus the correlations; 0 where nothing checks a reading. */
     private final double[] halves;
-
-    /** That number; 0 where nothing checks a reading. */
-    private final double[] scales;
 
     /** The roots of the diagonal of PQᵥᵥP; 0 where nothing checks a reading. */
     private final double[] roots;
 
-    private final double[] checks;
     private final double statistic;
 
-    private Tests(
-            double[] weighted, double[] halves, double[] scales, double[] roots, double[] checks, double statistic) {
+    private Tests(double[] weighted, double[] halves, double[] roots, double statistic) {
         this.weighted = weighted;
         this.halves = halves;
-        this.scales = scales;
         this.roots = roots;
-        this.checks = checks;
         this.statistic = statistic;
     }
 
@@ -38,9 +31,7 @@ final class Tests {
         double[] step = test.step(rest, at);
         double[] halves = test.halves();
         double[] weighted = new double[n];
-        double[] scales = new double[n];
         double[] roots = new double[n];
-        double[] checks = new double[n];
         double sum = 0;
         for (int i = 0; i < n; i++) {
             double w = test.weight(i);
@@ -48,11 +39,10 @@ final class Tests {
             weighted[i] = w * left;
             sum += w * left * left;
             double check = w - w * test.product(halves, i, halves, i) * w;
-            checks[i] = check;
             roots[i] = check > 0 ? Math.sqrt(check) : 0;
-            scales[i] = check > 0 ? w / roots[i] : 0;
+            test.scale(halves, i, check > 0 ? w / roots[i] : 0);
         }
-        return new Tests(weighted, halves, scales, roots, checks, sum + test.priorSquares(at, step));
+        return new Tests(weighted, halves, roots, sum + test.priorSquares(at, step));
     }
 
     /** Whether there is anything to say: the observations determine the unknowns. */
@@ -67,7 +57,7 @@ final class Tests {
 
     /** An element of PQᵥᵥP. */
     double between(int i, int j) {
-        return i == j ? checks[i] : correlation(i, j) * roots[i] * roots[j];
+        return correlation(i, j) * roots[i] * roots[j];
     }
 
     /** The least sum of squares, priors included. */
@@ -80,12 +70,12 @@ final class Tests {
         if (i == j) {
             return roots[i] > 0 ? 1 : 0;
         }
-        return 0 - LeastSquares.product(halves.length / roots.length, halves, i, halves, j) * scales[i] * scales[j];
+        return 0 - LeastSquares.product(halves.length / roots.length, halves, i, halves, j);
     }
 
     /** Whether anything checks a reading of that variance. */
     boolean isChecked(int i, double variance) {
-        return checks[i] * variance > LEAST_CHECK;
+        return roots[i] * roots[i] * variance > LEAST_CHECK;
     }
 
     /** What the tests say of one reading of an outline. */
@@ -114,17 +104,18 @@ final class Tests {
             double residual,
             @Nullable Reach reach) {
         boolean checked = isChecked(i, variance);
-        double root = roots[i];
-        double detectable = checked ? GlobalTest.DELTA / root : Double.POSITIVE_INFINITY;
+        double slipU = checked ? 1 / roots[i] : Double.POSITIVE_INFINITY;
+        double w = checked ? weighted[i] * slipU : Double.NaN;
+        double detectable = GlobalTest.DELTA * slipU;
         return new AdjustedReading(
                 of,
                 name,
                 entry,
                 observed,
                 residual + 0.0,
-                checked ? weighted[i] / root : Double.NaN,
-                checked ? weighted[i] / checks[i] : Double.NaN,
-                checked ? 1 / root : Double.POSITIVE_INFINITY,
+                w,
+                w * slipU,
+                slipU,
                 detectable,
                 reach == null ? AdjustedReading.Effect.NONE : new AdjustedReading.Effect(reach, i, detectable));
     }

@@ -122,6 +122,23 @@ class SpanTest {
         assertThatThrownBy(() -> Span.parse(of)).isInstanceOf(IllegalArgumentException.class);
     }
 
+    /** Places that no name says cannot be made from parts either: geometry would be computed for another place. */
+    @Test
+    void whatNoNameSaysIsRefused() {
+        At half = At.parse("1/2");
+        assertThatThrownBy(() -> new Span.Across(Side.RIGHT, half))
+                .hasMessage("across must be left for a width or head for a length, got right");
+        assertThatThrownBy(() -> new Span.Across(Side.FOOT, half))
+                .hasMessage("across must be left for a width or head for a length, got foot");
+        assertThatThrownBy(() -> new Span.Diagonal(Corner.FOOT_RIGHT))
+                .hasMessage("diagonal must start at head-left or head-right, got diagonal@foot-right");
+        assertThatThrownBy(() -> new Span.Cross(Corner.HEAD_LEFT, Side.HEAD, half))
+                .hasMessage("cross must go to a side that does not touch its corner, got cross@head-left:head:1/2");
+        assertThatThrownBy(() -> new Span.Check(Corner.HEAD_LEFT, At.parse("600 mm"), half))
+                .hasMessage("corner check must have distances such as 600 mm, got 1/2");
+        assertThatThrownBy(() -> new Span.Fall(Side.RIGHT)).hasMessage("fall must be at head or foot, got fall@right");
+    }
+
     @Test
     void placesAreOneOrTheOther() {
         assertThatThrownBy(() -> new At(Double.NaN, Double.NaN, "x"))
