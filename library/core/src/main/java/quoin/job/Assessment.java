@@ -47,6 +47,7 @@ public final class Assessment {
     private final Job job;
     private final Rulebook rulebook;
     private final Parts parts;
+    private final Catalogue catalogue;
     private final Opening opening;
     private final List<Suspect> suspects;
     private final Sizes sizes;
@@ -63,6 +64,7 @@ public final class Assessment {
         this.job = work.job;
         this.rulebook = work.rulebook;
         this.parts = work.parts;
+        this.catalogue = work.catalogue;
         this.opening = work.opening;
         this.suspects = work.suspects;
         this.sizes = work.sizes;
@@ -116,8 +118,9 @@ public final class Assessment {
             this.job = job;
             this.rulebook = rulebook;
             this.parts = parts;
-            this.catalogue = Figures.of(job);
-            this.problems = lint();
+            Declarations declared = Declarations.of(job, rulebook, parts);
+            this.catalogue = declared.catalogue();
+            this.problems = declared.problems();
             Line line = new Line(job, rulebook, parts, catalogue, surveyed);
             this.opening = line.opening();
             this.suspects = whole
@@ -137,6 +140,7 @@ public final class Assessment {
             straight().ifPresent(findings::add);
             check.finish().ifPresent(findings::add);
             planes().ifPresent(findings::add);
+            findings.addAll(declared.findings());
             findings.addAll(sizes.refused());
             findings.addAll(sizes.atEdges());
             BoundChecks bounds = new BoundChecks(job, rulebook, opening, line.boundable(), catalogue);
@@ -164,19 +168,6 @@ public final class Assessment {
                     whole ? new NextReading(job, opening).of(missing, suspects, findings) : Optional.empty();
             this.survey = new SurveyState(missing, next, NextReading.agrees(opening));
             this.probability = whole ? bounds.joint() : OptionalDouble.empty();
-        }
-
-        private List<Problem> lint() {
-            List<Problem> found = Lint.problems(rulebook, catalogue, parts.id().isEmpty() ? List.of() : List.of(parts));
-            List<String> errors = found.stream()
-                    .filter(problem -> problem.severity() == Problem.Severity.ERROR)
-                    .map(problem -> problem.code() + " at " + problem.pointer())
-                    .toList();
-            if (!errors.isEmpty()) {
-                throw new IllegalArgumentException(
-                        "rulebook " + rulebook.id() + " must be free of errors, got " + errors);
-            }
-            return found;
         }
 
         private Finding adjustment() {
@@ -399,6 +390,11 @@ public final class Assessment {
         sizes.all().forEach(size -> all.addAll(marks.of(size.id(), size.source(), size.steps())));
         all.addAll(marks.of(parts));
         return all;
+    }
+
+    /** The figures that its rules could name. */
+    Catalogue catalogue() {
+        return catalogue;
     }
 
     /** {@return the rooms that nobody asked for} */

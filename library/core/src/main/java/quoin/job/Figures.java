@@ -1,6 +1,5 @@
 package quoin.job;
 
-import java.util.ArrayList;
 import java.util.List;
 import quoin.chain.FrameFigures;
 import quoin.clearance.HeatGaps;
@@ -8,7 +7,6 @@ import quoin.clearance.WayIn;
 import quoin.judge.Catalogue;
 import quoin.judge.Figure;
 import quoin.judge.Source;
-import quoin.judge.Stage;
 import quoin.measure.Dimension;
 import quoin.opening.OpeningFigures;
 
@@ -41,24 +39,5 @@ public final class Figures {
 
     private static Figure planned(String id, Dimension dimension, String formula) {
         return Figure.order(id, dimension, formula, LATER);
-    }
-
-    /**
-     * The catalogue for one job: with the figures it declares.
-     *
-     * @param job the job
-     * @return the figures that a rulebook may name for it
-     */
-    public static Catalogue of(Job job) {
-        List<Figure> declared = new ArrayList<>();
-        job.declared()
-                .forEach((id, value) -> declared.add(new Figure(
-                        id,
-                        value.dimension(),
-                        Stage.DECLARED,
-                        List.of(),
-                        "declared by the caller",
-                        Source.of(Source.Kind.DECLARED, ""))));
-        return CATALOGUE.union(Catalogue.of(declared));
     }
 }

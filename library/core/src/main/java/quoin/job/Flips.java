@@ -50,7 +50,7 @@ public final class Flips {
         this.job = assessment.job();
         this.rulebook = assessment.rulebook();
         this.parts = assessment.parts();
-        this.catalogue = Figures.of(job);
+        this.catalogue = assessment.catalogue();
         this.clause = clause;
         this.was = was;
         this.sizes = assessment.sizes();

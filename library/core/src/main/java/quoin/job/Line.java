@@ -88,7 +88,7 @@ final class Line {
             tradeRule();
         }
         FigureValue declared = job.declared().get(figure);
-        if (declared != null) {
+        if (declared != null && catalogue.find(figure).isPresent()) {
             return Optional.of(declared.estimate());
         }
         Estimate value = surveyed.figures().get(figure);

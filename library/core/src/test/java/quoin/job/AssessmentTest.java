@@ -291,6 +291,24 @@ class AssessmentTest {
         assertThat(finding(assessment, "headroom").verdict()).isEqualTo(Verdict.PASS);
     }
 
+    /** A headroom in N, or an id that a size has, is the job's mistake, not ours: it counts as not declared. */
+    @Test
+    void whatIsDeclaredInAnotherKindCountsAsNotDeclared() {
+        Rulebook rules = Boathouse.rules(
+                BoundClause.of("headroom", "site.headroom").withAtLeast(Quota.fixed(Boathouse.mm(2300))));
+        FigureValue force = new FigureValue(Uncertain.exact(2310), Dimension.FORCE);
+        FigureValue other = new FigureValue(Uncertain.exact(5), Dimension.LENGTH);
+        Job job = Boathouse.job(Boathouse.readings())
+                .declared(Map.of("site.headroom", force, "own.other", other))
+                .build();
+        Assessment assessment = Assessment.of(job, rules, Parts.NONE);
+        assertThat(finding(assessment, "headroom").reason()).contains(Reason.NOT_VERIFIED);
+        assertThat(finding(assessment, "site.headroom").reason()).contains(Reason.NOT_VERIFIED);
+        assertThat(finding(assessment, "site.headroom").steps().get(0).code()).isEqualTo("declared-otherwise");
+        assertThat(assessment.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(assessment.findings()).extracting(Finding::clause).doesNotContain("own.other");
+    }
+
     @Test
     void aBoundMayNameASize() {
         Rulebook rules = Boathouse.rules(

@@ -161,7 +161,7 @@ class ProspectsTest {
     @Test
     void oddsOfAGapAreThoseOfDrawnReadingsAndNotThoseOfAHeldSize() {
         Job job = Boathouse.job(Boathouse.readings()).build();
-        Catalogue catalogue = Figures.of(job);
+        Catalogue catalogue = Figures.CATALOGUE;
         Survey survey = new Survey(job.opening().readings(), 2, Finish.FINISHED);
         Extreme gap = (Extreme)
                 new Line(job, Boathouse.rules(), Parts.NONE, catalogue, Surveyed.of(job, Boathouse.rules(), survey))
@@ -187,7 +187,7 @@ class ProspectsTest {
     }
 
     private static double drawn(Job job, Rulebook rules, Instrument by, Retake retake) {
-        Catalogue catalogue = Figures.of(job);
+        Catalogue catalogue = Figures.CATALOGUE;
         Line line = new Line(
                 job,
                 rules,
