@@ -93,9 +93,9 @@ public final class En1995 {
     public record Screw(double diameterMm, double coreMm, double threadMm, double degreesToGrain) {
         /** Refuses lengths and angles that there are not. */
         public Screw {
-            requireAboveZero("diameter", diameterMm, " mm");
-            requireAboveZero("core", coreMm, " mm");
-            requireAboveZero("thread", threadMm, " mm");
+            CodeRange.requireAboveZero("diameter", diameterMm, " mm");
+            CodeRange.requireAboveZero("core", coreMm, " mm");
+            CodeRange.requireAboveZero("thread", threadMm, " mm");
             if (!(degreesToGrain >= 0 && degreesToGrain <= 90)) {
                 throw new IllegalArgumentException(
                         "degrees to grain must be from 0 to 90, got " + degreesToGrain + " deg");
@@ -119,7 +119,7 @@ public final class En1995 {
      * @throws IllegalArgumentException if a number is out of its range
      */
     public static Resistance withdrawal(Screw screw, double density, int count, Service service) {
-        requireAboveZero("density", density, " kg/m3");
+        CodeRange.requireAboveZero("density", density, " kg/m3");
         if (count < 1) {
             throw new IllegalArgumentException("count must be 1 or more, got " + count);
         }
@@ -185,17 +185,7 @@ public final class En1995 {
     }
 
     private static Resistance beyond(String what, double got, String unit, double least, double greatest) {
-        Args args = Args.of("edition", EDITION)
-                .with("what", what)
-                .with("got", got, unit)
-                .with("atLeast", least)
-                .with("atMost", greatest);
-        return Resistance.unknown(METHOD, new Step("beyond-code", args, WITHDRAWAL));
-    }
-
-    private static void requireAboveZero(String name, double value, String unit) {
-        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException(name + " must be above 0" + unit + " and finite, got " + value + unit);
-        }
+        double[] range = {least, greatest};
+        return Resistance.unknown(METHOD, CodeRange.beyond(EDITION, what, got, unit, range, WITHDRAWAL));
     }
 }

@@ -108,9 +108,9 @@ public final class Nds2018 {
      * @throws IllegalArgumentException if a number is not above 0 and finite
      */
     public static Resistance withdrawal(double gravity, double diameterMm, double threadMm, Service service) {
-        requireAboveZero("gravity", gravity, "");
-        requireAboveZero("diameter", diameterMm, " mm");
-        requireAboveZero("thread", threadMm, " mm");
+        CodeRange.requireAboveZero("gravity", gravity, "");
+        CodeRange.requireAboveZero("diameter", diameterMm, " mm");
+        CodeRange.requireAboveZero("thread", threadMm, " mm");
         double inch = diameterMm / INCH_MM;
         if (!isWithin(gravity, LEAST_GRAVITY, GREATEST_GRAVITY)) {
             return beyond("gravity", gravity, "1", LEAST_GRAVITY, GREATEST_GRAVITY);
@@ -149,9 +149,9 @@ public final class Nds2018 {
      * @throws IllegalArgumentException if a number is not above 0 and finite
      */
     public static Resistance pullThrough(double gravity, double headMm, double thicknessMm, Service service) {
-        requireAboveZero("gravity", gravity, "");
-        requireAboveZero("head", headMm, " mm");
-        requireAboveZero("thickness", thicknessMm, " mm");
+        CodeRange.requireAboveZero("gravity", gravity, "");
+        CodeRange.requireAboveZero("head", headMm, " mm");
+        CodeRange.requireAboveZero("thickness", thicknessMm, " mm");
         if (!isWithin(gravity, LEAST_GRAVITY, GREATEST_GRAVITY)) {
             return beyond("gravity", gravity, "1", LEAST_GRAVITY, GREATEST_GRAVITY);
         }
@@ -199,21 +199,11 @@ public final class Nds2018 {
     }
 
     private static Resistance beyond(String what, double got, String unit, double least, double greatest) {
-        Args args = Args.of("edition", EDITION)
-                .with("what", what)
-                .with("got", got, unit)
-                .with("atLeast", least)
-                .with("atMost", greatest);
-        return Resistance.unknown(METHOD, new Step("beyond-code", args, WITHDRAWAL));
+        double[] range = {least, greatest};
+        return Resistance.unknown(METHOD, CodeRange.beyond(EDITION, what, got, unit, range, WITHDRAWAL));
     }
 
     private static boolean isWithin(double value, double least, double greatest) {
         return value >= least * (1 - 1e-9) && value <= greatest * (1 + 1e-9);
-    }
-
-    private static void requireAboveZero(String name, double value, String unit) {
-        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException(name + " must be above 0" + unit + " and finite, got " + value + unit);
-        }
     }
 }

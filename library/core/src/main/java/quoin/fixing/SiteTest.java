@@ -66,7 +66,7 @@ public final class SiteTest {
      * @throws IllegalArgumentException if the action is not above 0 and finite
      */
     public static double proofLoadN(double characteristicActionN, Share share) {
-        requireLoad(characteristicActionN);
+        CodeRange.requireAboveZero("load", characteristicActionN, " N");
         return share.factor * characteristicActionN;
     }
 
@@ -84,7 +84,7 @@ public final class SiteTest {
     public static Resistance allowable(List<Double> failuresN) {
         double sum = 0;
         for (double failure : failuresN) {
-            requireLoad(failure);
+            CodeRange.requireAboveZero("load", failure, " N");
             sum += failure;
         }
         Args tests = Args.of("tests", (double) failuresN.size()).with("atLeast", 5);
@@ -94,11 +94,5 @@ public final class SiteTest {
         double mean = sum / failuresN.size();
         Step step = new Step("tested-mean", tests.with("mean", mean, "N").with("factor", 4), SOURCE);
         return Resistance.of(Resistance.Method.ALLOWABLE_LOAD, mean / 4, List.of(step));
-    }
-
-    private static void requireLoad(double newtons) {
-        if (!(newtons > 0 && newtons < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("load must be above 0 N and finite, got " + newtons + " N");
-        }
     }
 }

@@ -12,7 +12,12 @@ import quoin.measure.Doubt;
 import quoin.measure.Instrument;
 import quoin.measure.TapeClass;
 import quoin.opening.HeadTowards;
+import quoin.opening.KeepOut;
+import quoin.opening.Moving;
+import quoin.opening.Obstacle;
 import quoin.opening.Reading;
+import quoin.opening.Side;
+import quoin.parts.Substrate;
 import quoin.rulebook.Base;
 import quoin.rulebook.BoundClause;
 import quoin.rulebook.Item;
@@ -98,5 +103,28 @@ final class Boathouse {
         return Job.named("reading-room", opening, Choices.rulebook("heron-frame"))
                 .instruments(List.of(TAPE))
                 .site(goodSite());
+    }
+
+    /** The opening of those readings, with what else is known of it. */
+    static OpeningFacts facts(
+            List<Reading> readings,
+            Map<Side, Substrate> sides,
+            List<Obstacle> obstacles,
+            List<Moving> moving,
+            List<KeepOut> keepOuts) {
+        OpeningFacts plain = OpeningFacts.finished(HeadTowards.RIDGE, 2, readings);
+        return new OpeningFacts(
+                plain.fit(),
+                plain.slopeRad(),
+                plain.headTowards(),
+                plain.markedOnSite(),
+                plain.straightWithinMm(),
+                plain.finish(),
+                plain.readings(),
+                plain.cannot(),
+                sides,
+                obstacles,
+                moving,
+                keepOuts);
     }
 }

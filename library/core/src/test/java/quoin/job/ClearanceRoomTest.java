@@ -43,20 +43,7 @@ class ClearanceRoomTest {
             readings.add(Reading.of("depth@" + corners[i], RULE, depths[i]));
         }
         instruments.add(RULE);
-        OpeningFacts plain = Boathouse.job(readings).build().opening();
-        OpeningFacts facts = new OpeningFacts(
-                plain.fit(),
-                plain.slopeRad(),
-                plain.headTowards(),
-                plain.markedOnSite(),
-                plain.straightWithinMm(),
-                plain.finish(),
-                plain.readings(),
-                plain.cannot(),
-                Map.of(),
-                obstacles,
-                moving,
-                plain.keepOuts());
+        OpeningFacts facts = Boathouse.facts(readings, Map.of(), obstacles, moving, List.of());
         Job job = Boathouse.job(facts).instruments(instruments).build();
         return Assessment.of(job, rules, Parts.NONE).findings().stream()
                 .filter(finding -> finding.clause().equals("clearance"))

@@ -74,20 +74,7 @@ class FixingRoomTest {
     }
 
     private static Assessment assess(Map<Side, Substrate> sides, Parts parts, KeepOut... keepOuts) {
-        OpeningFacts plain = Boathouse.job(Boathouse.readings()).build().opening();
-        OpeningFacts facts = new OpeningFacts(
-                plain.fit(),
-                plain.slopeRad(),
-                plain.headTowards(),
-                plain.markedOnSite(),
-                plain.straightWithinMm(),
-                plain.finish(),
-                plain.readings(),
-                plain.cannot(),
-                sides,
-                plain.obstacles(),
-                plain.moving(),
-                List.of(keepOuts));
+        OpeningFacts facts = Boathouse.facts(Boathouse.readings(), sides, List.of(), List.of(), List.of(keepOuts));
         return Assessment.of(Boathouse.job(facts).build(), rules(), parts);
     }
 

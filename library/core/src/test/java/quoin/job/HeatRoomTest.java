@@ -42,20 +42,7 @@ class HeatRoomTest {
                         Side.FOOT, Substrate.of(Substrate.Kind.TIMBER),
                         Side.LEFT, Substrate.of(Substrate.Kind.TIMBER))
                 : Map.of();
-        OpeningFacts plain = Boathouse.job(Boathouse.readings()).build().opening();
-        OpeningFacts facts = new OpeningFacts(
-                plain.fit(),
-                plain.slopeRad(),
-                plain.headTowards(),
-                plain.markedOnSite(),
-                plain.straightWithinMm(),
-                plain.finish(),
-                plain.readings(),
-                plain.cannot(),
-                sides,
-                plain.obstacles(),
-                plain.moving(),
-                plain.keepOuts());
+        OpeningFacts facts = Boathouse.facts(Boathouse.readings(), sides, List.of(), List.of(), List.of());
         Choices choose = new Choices(
                 "heron-frame",
                 "",
