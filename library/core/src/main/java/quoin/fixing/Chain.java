@@ -54,10 +54,11 @@ final class Chain {
         return first.isEmpty() || last.isEmpty();
     }
 
-    /** The least largest pitch of so many holes, one row of them being possible. */
+    /** The least largest pitch of so many holes, two or more, one row of them being possible; mostly the even one. */
     int leastMost(int holes, int least, int most) {
-        int low = least;
-        int high = most;
+        int even = -Math.floorDiv(first.greatest() - last.least(), holes - 1);
+        int low = Math.max(least, even);
+        int high = of(holes, least, low).isEmpty() ? most : low;
         while (low < high) {
             int middle = (low + high) >>> 1;
             if (of(holes, least, middle).isEmpty()) {
@@ -69,10 +70,11 @@ final class Chain {
         return high;
     }
 
-    /** The greatest smallest pitch of so many holes, one row of them being possible. */
+    /** The greatest smallest pitch of so many holes, two or more, one row of them being possible; mostly the even one. */
     int greatestLeast(int holes, int least, int most) {
-        int low = least;
-        int high = most;
+        int even = Math.floorDiv(last.greatest() - first.least(), holes - 1);
+        int high = Math.min(most, even);
+        int low = of(holes, high, most).isEmpty() ? least : high;
         while (low < high) {
             int middle = (low + high + 1) >>> 1;
             if (of(holes, middle, most).isEmpty()) {

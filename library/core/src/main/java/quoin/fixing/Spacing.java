@@ -316,18 +316,24 @@ public final class Spacing {
 
         private int nearest(int holes, boolean aimFirst, boolean aimLast) {
             int low = 0;
+            if (isPossible(holes, 0, aimFirst, aimLast)) {
+                return 0;
+            }
             int high = (int) Math.ceil(Math.max(ends.atMostMm() - ends.aimMm(), ends.aimMm() - ends.atLeastMm()) / mark)
                     + 1;
             while (low < high) {
                 int middle = (low + high) >>> 1;
-                Zones from = aimFirst ? first.and(near(firstAim, middle)) : first;
-                Zones to = aimLast ? last.and(near(lastAim, middle)) : last;
-                boolean possible =
-                        !new Chain(allowed, from, to).of(holes, least, most).isEmpty();
+                boolean possible = isPossible(holes, middle, aimFirst, aimLast);
                 low = possible ? low : middle + 1;
                 high = possible ? middle : high;
             }
             return high;
+        }
+
+        private boolean isPossible(int holes, int off, boolean aimFirst, boolean aimLast) {
+            Zones from = aimFirst ? first.and(near(firstAim, off)) : first;
+            Zones to = aimLast ? last.and(near(lastAim, off)) : last;
+            return !new Chain(allowed, from, to).of(holes, least, most).isEmpty();
         }
 
         /** A row that is its own mirror image; empty where there is none as even, or the side is no whole number of steps. */

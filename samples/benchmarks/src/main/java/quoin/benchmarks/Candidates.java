@@ -31,6 +31,8 @@ final class Candidates {
             new Line("turn by adjust 6", 20, Double.NaN),
             new Line("turn by adjust 12", 20, Double.NaN),
             new Line("turn by adjust 6, bows", Double.NaN, Double.NaN),
+            // four sides by one pass that takes the farthest place first, and is wrong where that leads nowhere
+            new Line("set out", 10, Double.NaN),
             // 500 clauses by the bare parse of the same text; sizes and bounds by code for that one rulebook
             new Line("load rules", 20, Double.NaN),
             new Line("apply rules", 5, Double.NaN));
@@ -55,6 +57,7 @@ final class Candidates {
             case "turn by adjust 6" -> turned(Net.straight(Net.SIX));
             case "turn by adjust 12" -> turned(Net.straight(Net.TWELVE));
             case "turn by adjust 6, bows" -> turned(Net.usual(Net.SIX, Net.BOW));
+            case "set out" -> new Pair(new SetOutByGreedy(), new SetOutByRules());
             case "load rules" -> loaded();
             case "apply rules" -> new Pair(new ApplyByHand(), new ApplyByRules());
             default -> throw new IllegalArgumentException("candidate must be one of " + LINES + ", got " + name);
