@@ -58,6 +58,13 @@ class StraightnessTest {
         assertThat(centroid.standardUncertainty() / U).isCloseTo(0.447, within(5e-4));
     }
 
+    /** The same ends and middle: the string between the ends is 3.75 off at 1200, 4 - (0 + 0.5) / 2. */
+    @Test
+    void theStringBetweenTheEnds() {
+        Estimate off = LineFit.minimumZone(line(new double[] {0, 1200, 2400}, new double[] {0, 4, 0.5}));
+        assertThat(off.value()).isCloseTo(3.75, within(1e-12));
+    }
+
     /** The same five: minimum zone 3.75 (line 1.875 + 0.00020833 x), smaller than the 4.0 of least squares. */
     @Test
     void aLineByMinimumZone() {
