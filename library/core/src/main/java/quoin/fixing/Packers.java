@@ -22,7 +22,9 @@ import quoin.opening.LineFit.Station;
  */
 public final class Packers {
     private static final double GRID_MM = 1e-3;
-    private static final double MOST_MM = 100;
+    /** A wider gap is none to pack, in mm. */
+    public static final double MOST_MM = 100;
+
     private static final int MOST_KINDS = 20;
 
     private final long[] kinds;

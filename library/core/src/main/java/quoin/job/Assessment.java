@@ -56,6 +56,7 @@ public final class Assessment {
     private final Map<String, FigureValue> figures;
     private final List<Finding> findings;
     private final List<SideHoles> setOut;
+    private final List<SidePacker> packers;
     private final SurveyState survey;
     private final OptionalDouble probability;
     private final List<Problem> problems;
@@ -73,6 +74,7 @@ public final class Assessment {
         this.figures = Collections.unmodifiableMap(work.figures());
         this.findings = List.copyOf(work.findings);
         this.setOut = work.fixings.map(FixingRoom::setOut).orElse(List.of());
+        this.packers = work.fixings.map(FixingRoom::packers).orElse(List.of());
         this.survey = work.survey;
         this.probability = work.probability;
         this.problems = work.problems;
@@ -274,6 +276,11 @@ public final class Assessment {
     /** {@return the holes of each side that has a row of them; none where the rulebook asks for no fixings} */
     public List<SideHoles> setOut() {
         return setOut;
+    }
+
+    /** {@return what fills the gaps at the holes; none where the rulebook asks for no packers} */
+    public List<SidePacker> packers() {
+        return packers;
     }
 
     /** {@return the job} */

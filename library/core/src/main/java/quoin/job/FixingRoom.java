@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import quoin.fixing.Holes;
+import quoin.fixing.Packers;
 import quoin.fixing.SetOut;
 import quoin.fixing.Spacing;
 import quoin.judge.Args;
@@ -12,9 +13,11 @@ import quoin.judge.Finding;
 import quoin.judge.Reason;
 import quoin.judge.Source;
 import quoin.judge.Step;
+import quoin.measure.Uncertain;
 import quoin.opening.Corner;
 import quoin.opening.Gaps;
 import quoin.opening.KeepOut;
+import quoin.opening.LineFit;
 import quoin.opening.Opening;
 import quoin.opening.Side;
 import quoin.parts.Fastener;
@@ -44,6 +47,7 @@ final class FixingRoom {
     private final Optional<Gaps> gaps;
     private final List<Finding> findings = new ArrayList<>();
     private final List<SideHoles> setOut = new ArrayList<>();
+    private final List<SidePacker> packers = new ArrayList<>();
 
     private FixingRoom(Job job, Parts parts, FixingRule rule, Opening opening, Sizes sizes, Optional<Gaps> gaps) {
         this.job = job;
@@ -66,6 +70,10 @@ final class FixingRoom {
 
     List<SideHoles> setOut() {
         return List.copyOf(setOut);
+    }
+
+    List<SidePacker> packers() {
+        return List.copyOf(packers);
     }
 
     private FixingRoom work() {
@@ -174,6 +182,7 @@ final class FixingRoom {
         for (double at : holes.atMm()) {
             inOpening.add(at + start);
         }
+        pack(side, holes.atMm());
         setOut.add(new SideHoles(side, holes, inOpening, rule.fromEdge().value(), rule.fastener()));
         Finding finding = Finding.pass(clause)
                 .plusStep(new Step(
@@ -183,6 +192,39 @@ final class FixingRoom {
                                 .with("pitch", holes.greatestPitchMm(), "mm"),
                         rule.source()));
         return opening.adjustment().isAccepted() ? finding : finding.asUndecided(Reason.READINGS_DISAGREE);
+    }
+
+    /** The stacks that fill the gaps of the balanced frame at its holes, none where the frame does not go in. */
+    private void pack(Side side, List<Double> holes) {
+        List<LineFit.Station> beside =
+                gaps.map(placed -> Gaps.beside(placed, side)).orElse(List.of());
+        if (rule.packers().isEmpty() || beside.size() < 2) {
+            return;
+        }
+        List<LineFit.Station> at = new ArrayList<>();
+        for (double hole : holes) {
+            Uncertain gap = between(beside, hole);
+            if (gap.value() <= Packers.MOST_MM) {
+                at.add(new LineFit.Station(hole, gap));
+            }
+        }
+        // inches are no whole thousandths of a millimetre
+        Packers stacks = Packers.of(rule.packers().stream()
+                .map(packer -> Math.rint(packer.value() * 1e3) / 1e3)
+                .toList());
+        stacks.fill(at).forEach(packer -> packers.add(new SidePacker(side, packer)));
+    }
+
+    /** The gap at a place of a side that is straight between its stations. */
+    private static Uncertain between(List<LineFit.Station> beside, double at) {
+        int next = 1;
+        while (next < beside.size() - 1 && beside.get(next).alongMm() < at) {
+            next++;
+        }
+        LineFit.Station before = beside.get(next - 1);
+        LineFit.Station after = beside.get(next);
+        double share = (at - before.alongMm()) / (after.alongMm() - before.alongMm());
+        return before.offset().times(1 - share).plus(after.offset().times(share));
     }
 
     private double length(Side side) {

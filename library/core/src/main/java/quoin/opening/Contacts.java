@@ -134,6 +134,14 @@ final class Contacts {
         return pivotY;
     }
 
+    /** Where along the frame's side a gap is, from the left or head end of that side: at an end, or at a touched point. */
+    double along(int i, double[] z) {
+        Contact at = contacts[i];
+        double start = upright[i] ? z[Y0] : z[X0];
+        double place = at.line ? z[at.along] : upright[i] ? turnedY[i] : turnedX[i];
+        return place - start;
+    }
+
     /** How far the farthest corner is from the middle. */
     double reach() {
         return reach;

@@ -39,6 +39,8 @@ public final class Gaps {
     private final double[] lean;
 
     private final Turn turn;
+    /** Where along its side each is. */
+    private final double[] along;
 
     /**
      * How the frame is turned, and how it may be.
@@ -57,7 +59,8 @@ public final class Gaps {
         }
     }
 
-    private Gaps(List<SideGap> gaps, List<Uncertain> unplaced, Turn turn) {
+    private Gaps(List<SideGap> gaps, List<Uncertain> unplaced, Turn turn, double[] along) {
+        this.along = along;
         this.gaps = gaps;
         this.unplaced = unplaced;
         this.turn = turn;
@@ -126,11 +129,13 @@ public final class Gaps {
             values.add(around(gap, z, w, l));
         }
         double[] by = new double[gaps.size()];
+        double[] along = new double[gaps.size()];
         for (int i = 0; i < by.length; i++) {
             by[i] = contacts.turn(i, z) / contacts.reach();
+            along[i] = contacts.along(i, z);
         }
         Turn turn = new Turn(held, angle, contacts.reach(), by, contacts.inOpening(z[0], z[2]));
-        return new Gaps(gaps, values, turn);
+        return new Gaps(gaps, values, turn, along);
     }
 
     private static void requireSize(String name, double mm) {
@@ -442,6 +447,32 @@ public final class Gaps {
             }
         }
         return single;
+    }
+
+    /**
+     * The gaps along one side of the balanced frame, in front: at both its ends and at each touched point between them. Between
+     * two neighbours the side is straight.
+     *
+     * @param gaps the gaps
+     * @param side the side
+     * @return the gaps in order along that side of the frame, from its left or head end, in mm; touched points beyond the ends of
+     *     the frame are left out
+     */
+    public static List<LineFit.Station> beside(Gaps gaps, Side side) {
+        List<Uncertain> placed = gaps.placed();
+        List<LineFit.Station> beside = new ArrayList<>();
+        double end = 0;
+        for (int i = 0; i < gaps.gaps.size(); i++) {
+            SideGap gap = gaps.gaps.get(i);
+            if (gap.plane() == Plane.FRONT && gap.side() == side) {
+                beside.add(new LineFit.Station(gaps.along[i], placed.get(i)));
+                end = gap.atCorner() ? Math.max(end, gaps.along[i]) : end;
+            }
+        }
+        double last = end;
+        beside.removeIf(station -> station.alongMm() < 0 || station.alongMm() > last);
+        beside.sort((a, b) -> Double.compare(a.alongMm(), b.alongMm()));
+        return List.copyOf(beside);
     }
 
     private boolean isNearerThanCorners(int index) {

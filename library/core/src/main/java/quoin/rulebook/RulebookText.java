@@ -175,8 +175,9 @@ final class RulebookText {
                 .amount("mark", rule.mark())
                 .text("into", rule.into())
                 .text("fastener", rule.fastener())
-                .source(rule.source())
-                .close();
+                .source(rule.source());
+        rule.packers().forEach(packer -> text.amount("packer", packer));
+        text.close();
     }
 
     private void siteAsks(List<String> facts) {

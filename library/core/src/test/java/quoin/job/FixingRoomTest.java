@@ -1,6 +1,7 @@
 package quoin.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -12,9 +13,11 @@ import quoin.judge.Finding;
 import quoin.judge.Reason;
 import quoin.judge.Source;
 import quoin.judge.Verdict;
+import quoin.measure.Amount;
 import quoin.measure.Dimension;
 import quoin.measure.Uncertain;
 import quoin.opening.KeepOut;
+import quoin.opening.Reading;
 import quoin.opening.Side;
 import quoin.parts.Declared;
 import quoin.parts.Fastener;
@@ -188,5 +191,69 @@ class FixingRoomTest {
                 .isEqualTo(Verdict.FAIL);
         assertThat(finding(assess(all(TIMBER), parts(4.1)), "fixing.hole").verdict())
                 .isEqualTo(Verdict.PASS);
+    }
+
+    /**
+     * Gaps of 4 mm at the head to 10 mm at the foot of a tapered opening, straight between: the stack at each hole and what is
+     * left make up the gap there, and the stack is the thickest of 1, 2 and 5 mm that goes in.
+     */
+    @Test
+    void everyHoleIsPacked() {
+        List<Reading> tapered = List.of(
+                Reading.of("width@head", Boathouse.TAPE, 1503, 1503),
+                Reading.of("width@1/2", Boathouse.TAPE, 1509),
+                Reading.of("width@foot", Boathouse.TAPE, 1515, 1515),
+                Reading.of("length@left", Boathouse.TAPE, 2400, 2400),
+                Reading.of("length@right", Boathouse.TAPE, 2400, 2400),
+                Reading.of("diagonal@head-left", Boathouse.TAPE, 2835),
+                Reading.of("diagonal@head-right", Boathouse.TAPE, 2835));
+        OpeningFacts facts = Boathouse.facts(tapered, all(TIMBER), List.of(), List.of(), List.of());
+        FixingRule rule = rules().fixings().orElseThrow();
+        Rulebook packed =
+                rules().withFixings(rule.withPackers(List.of(Boathouse.mm(1), Boathouse.mm(2), Boathouse.mm(5))));
+        Assessment assessment = Assessment.of(Boathouse.job(facts).build(), packed, parts(4.1));
+        for (Side side : Side.values()) {
+            List<Double> at = holes(assessment, side).holes().atMm();
+            List<SidePacker> packers = assessment.packers().stream()
+                    .filter(packer -> packer.side() == side)
+                    .toList();
+            assertThat(packers).hasSameSizeAs(at);
+            double length = assessment
+                    .sizes()
+                    .find(side == Side.HEAD || side == Side.FOOT ? "frame.width" : "frame.length")
+                    .orElseThrow()
+                    .value();
+            double start =
+                    gap(assessment, "gap." + side.text() + "@" + side.from().text());
+            double end = gap(assessment, "gap." + side.text() + "@" + side.to().text());
+            for (int i = 0; i < at.size(); i++) {
+                double straight = start + (end - start) * at.get(i) / length;
+                double stack = packers.get(i).packer().thicknessMm();
+                assertThat(packers.get(i).packer().alongMm()).isEqualTo(at.get(i));
+                // the sides bow by some tenths of a millimetre
+                assertThat(stack + packers.get(i).packer().left().value()).isCloseTo(straight, within(0.7));
+                assertThat(stack).isEqualTo(Math.rint(stack));
+                assertThat(packers.get(i).packer().left().value()).isBetween(0.0, 1.0);
+            }
+        }
+        assertThat(assess(all(TIMBER), parts(4.1)).packers()).isEmpty();
+        assertThat(packed.digest()).isNotEqualTo(rules().digest());
+    }
+
+    private static double gap(Assessment assessment, String figure) {
+        return java.util.Objects.requireNonNull(assessment.figures().get(figure))
+                .estimate()
+                .value();
+    }
+
+    @Test
+    void aPackerThatIsNoneIsRefused() {
+        FixingRule rule = rules().fixings().orElseThrow();
+        assertThatThrownBy(() -> rule.withPackers(List.of(Boathouse.mm(0))))
+                .hasMessage("packer must be from 0.001 mm to 100.0 mm, got 0.0 mm");
+        assertThatThrownBy(() -> rule.withPackers(List.of(new Amount(1, Dimension.FORCE))))
+                .hasMessage("packer must be from 0.001 mm to 100.0 mm, got 1.0 of another kind");
+        assertThatThrownBy(() -> rule.withPackers(java.util.Collections.nCopies(21, Boathouse.mm(1))))
+                .hasMessage("number of packers must be 20 or less, got 21");
     }
 }

@@ -8,6 +8,7 @@ import quoin.job.Order;
 import quoin.job.Receipt;
 import quoin.job.Shape;
 import quoin.job.SideHoles;
+import quoin.job.SidePacker;
 import quoin.judge.Caution;
 import quoin.judge.Finding;
 import quoin.judge.Margin;
@@ -63,7 +64,7 @@ final class AssessmentWriter {
         out.array("findings", assessment.findings(), (o, finding) -> finding(finding));
         empty("cutList");
         out.array("setOut", assessment.setOut(), (o, side) -> setOut(side));
-        empty("packers");
+        out.array("packers", assessment.packers(), (o, packer) -> packer(packer));
         out.array("cautions", assessment.cautions(), (o, caution) -> caution(caution));
         out.texts("notChecked", assessment.notChecked());
         out.array("problems", assessment.problems(), AssessmentDocument::problem);
@@ -95,6 +96,14 @@ final class AssessmentWriter {
         out.end();
         out.end();
         out.end();
+    }
+
+    private void packer(SidePacker packed) {
+        out.field("side", packed.side().text());
+        out.field("at", packed.packer().alongMm());
+        out.field("thickness", packed.packer().thicknessMm());
+        out.field("left", packed.packer().left().value());
+        out.field("unit", "mm");
     }
 
     private void numbers(String name, List<Double> numbers) {

@@ -214,6 +214,7 @@ final class RulebookReader {
         if (range.size() < 3 || pitch.size() < 2 || edge.isEmpty() || mark.isEmpty()) {
             return Optional.empty();
         }
+        List<Amount> packers = amounts(in, "packers");
         return in.build(() -> new FixingRule(
                 of(range, "aim"),
                 of(range, "atLeast"),
@@ -224,7 +225,8 @@ final class RulebookReader {
                 mark.get(),
                 into,
                 fastener,
-                source));
+                source,
+                packers));
     }
 
     private static Amount of(Map<String, Amount> amounts, String name) {

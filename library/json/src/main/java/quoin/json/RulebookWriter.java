@@ -250,6 +250,11 @@ final class RulebookWriter {
         out.field("into", rule.into());
         out.optional("fastener", rule.fastener());
         out.source(rule.source());
+        if (!rule.packers().isEmpty()) {
+            out.startArray("packers");
+            rule.packers().forEach(out::amount);
+            out.endArray();
+        }
         out.end();
     }
 }

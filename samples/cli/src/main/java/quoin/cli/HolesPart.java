@@ -26,6 +26,13 @@ final class HolesPart {
             page.hanging(
                     "  " + Page.pad(side.side().text(), SIDE), run(side.holes().atMm()));
             page.hanging("  " + Page.pad("", SIDE), "in the opening at " + run(side.inOpeningMm()));
+            List<Double> packers = assessment.packers().stream()
+                    .filter(packer -> packer.side() == side.side())
+                    .map(packer -> packer.packer().thicknessMm())
+                    .toList();
+            if (!packers.isEmpty()) {
+                page.hanging("  " + Page.pad("", SIDE), "packed with " + run(packers));
+            }
         }
     }
 

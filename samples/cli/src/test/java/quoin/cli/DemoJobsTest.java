@@ -287,6 +287,7 @@ class DemoJobsTest {
         assertThat(sheet)
                 .contains("HOLES: on the frame, running from the left or the head end")
                 .contains("  head   148 mm, 548 mm, 948 mm, 1348 mm\n         in the opening at 153 mm, 553 mm")
+                .contains("packed with ")
                 .contains("nobody has established it; what each fixing carries is not")
                 .contains("least gap in heat 2.1 mm, at least 0.5 mm");
         String json =
