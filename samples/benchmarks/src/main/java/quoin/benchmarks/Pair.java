@@ -46,7 +46,7 @@ final class Pair {
     double bytes() {
         var bean = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
         long id = Thread.currentThread().getId();
-        int times = 1000;
+        int times = Math.min(1000, candidates);
         long before = bean.getThreadAllocatedBytes(id);
         for (int i = 0; i < times; i++) {
             sink += candidate.once(i);
