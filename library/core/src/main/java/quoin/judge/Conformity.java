@@ -12,6 +12,9 @@ import quoin.measure.Uncertain;
  * a greatest is judged by all its parts together, never by the part that happens to govern. No instances.
  */
 public final class Conformity {
+    /** The integral never claims a smaller error than this. */
+    private static final double AT_ONCE = 5e-6;
+
     private static final String AT_LEAST = "atLeast";
     private static final String AT_MOST = "atMost";
 
@@ -68,9 +71,11 @@ public final class Conformity {
         return open ? region.odds() : bounds;
     }
 
-    /** Whether odds between these bounds may lie on either side of a threshold. */
+    /** Whether odds between these bounds, or the error of an integral of them, may lie on either side of a threshold. */
     private static boolean isOpen(Odds bounds, double p) {
-        return (bounds.upper() >= p && bounds.lower() < p) || (bounds.lower() <= 1 - p && bounds.upper() > 1 - p);
+        double upper = bounds.upper() + AT_ONCE;
+        double lower = bounds.lower() - AT_ONCE;
+        return (upper >= p && lower < p) || (lower <= 1 - p && upper > 1 - p);
     }
 
     private static Odds one(Uncertain value, Bound bound) {
